@@ -1,0 +1,49 @@
+// The register of purposes: one name for each kind of decision that draws. No room draws on another room's purposes.
+#pragma once
+
+#include <cstdint>
+
+namespace maybough {
+
+/// What a draw is for. Values are part of the key: append, never renumber.
+enum class Purpose : std::uint8_t {
+    // weather
+    weather_generate = 1,
+    weather_year_pick = 2,
+    // landscape
+    landscape_colonies = 10,
+    landscape_cavities = 11,
+    landscape_cavity_kind = 12,
+    landscape_hives = 13,
+    // colony
+    colony_start = 20,
+    colony_day = 21,
+    colony_prepare = 22,
+    colony_keeper = 23,
+    colony_mating = 24,
+    // swarm
+    swarm_issue = 30,
+    swarm_afterswarm = 31,
+    swarm_hived = 32,
+    swarm_cluster = 33,
+    // scouts
+    scout_search = 40,
+    scout_assess = 41,
+    scout_event = 42,
+    scout_swarm = 43,
+    // keeper
+    keeper_damage = 50,
+    keeper_tenant = 51,
+    keeper_visit = 52,
+    // season
+    season_found = 60,
+    // ensemble
+    belief = 70,
+    // planner
+    planner_design = 80,
+    planner_bootstrap = 81,
+    // outlook
+    outlook_member = 90,
+};
+
+}  // namespace maybough

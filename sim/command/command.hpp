@@ -1,0 +1,9 @@
+// Command: one file a command, shared option groups, exit codes.
+#pragma once
+
+namespace maybough {
+
+/// Runs one command line; returns 0, 1 (our fault or the machine's) or 2 (the user can mend it).
+int run(int argc, char** argv);
+
+}  // namespace maybough

@@ -1,0 +1,45 @@
+// Ensemble: many replicates. Beliefs drawn, the parallel loop, tallies with honest errors.
+#pragma once
+
+#include <cstdint>
+#include <functional>
+#include <span>
+#include <vector>
+
+#include "season/season.hpp"
+
+namespace maybough {
+
+/// Seasons simulated under one draw of the unknowns; more than one, so that chance and ignorance can be told apart.
+inline constexpr std::uint32_t seasons_per_belief = 4;
+
+/// The parameters of replicate `replicate`: unknowns drawn from their beliefs, shared by seasons_per_belief replicates.
+Parameters draw_beliefs(const Scenario& scenario, std::uint32_t seed, std::uint32_t replicate);
+
+/// What a long run tells the outside: called from one thread at a time. May be empty.
+using Progress = std::function<void(std::uint32_t done, std::uint32_t total)>;
+
+/// Runs job(i) for i in [first, last) on `threads` threads and hands each result to `sink` in index order.
+/// A job that throws does not stop the others: at most four failures are told together in one exception, and no result
+/// past the first failure reaches the sink.
+template <class Result>
+void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
+                  const std::function<Result(std::uint32_t)>& job,
+                  const std::function<void(std::uint32_t, Result&&)>& sink, const Progress& progress = {});
+
+/// Mean over replicates with its standard error, belief groups as clusters, and the split of the spread.
+struct Estimate {
+    double mean = 0;
+    double se = 0;             ///< of the mean, clusters resampled as blocks
+    double sd_chance = 0;      ///< between seasons under one belief
+    double sd_ignorance = 0;   ///< between beliefs
+    double low = 0;            ///< 10 % quantile over replicates
+    double high = 0;           ///< 90 % quantile
+    std::uint32_t n = 0;
+};
+/// `values[i]` belongs to replicate i; clusters are seasons_per_belief long.
+Estimate estimate(std::span<const double> values);
+
+}  // namespace maybough
+
+#include "ensemble/run_in_order.hpp"

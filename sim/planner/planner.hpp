@@ -1,0 +1,143 @@
+// Planner: candidates, surrogate, search, confirmation on fresh seasons, the curve, compare, what is worth knowing.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "ensemble/ensemble.hpp"
+
+namespace maybough {
+
+/// How hard to work, and on which luck.
+struct Effort {
+    std::uint32_t seed = 1;
+    unsigned threads = 1;
+    std::uint32_t record_seasons = 200;   ///< seasons the surrogate learns from
+    std::uint32_t confirm_seasons = 600;  ///< fresh seasons the printed numbers come from
+};
+
+/// What the keeper asks for.
+struct Question {
+    int max_traps = 15;
+    double budget = 0;          ///< money for the season, 0 = no limit
+    double hours = 0;           ///< the keeper's own hours for the season, 0 = no limit
+    int exactly = 0;            ///< plan just this many, 0 = where a trap no longer pays
+    int at_least_swarms = 0;    ///< with odds below; 0 = not asked
+    double at_least_odds = 0.8;
+};
+
+/// The catch and the money for the first k traps of the plan, from fresh full simulations.
+struct CurvePoint {
+    int traps = 0;
+    Placement placement;
+    Estimate catches;
+    Estimate cost;
+    Estimate value;
+    Estimate net;
+    Estimate marginal_catches;  ///< paired difference against one trap fewer
+    Estimate marginal_net;
+    double outlay = 0;          ///< money to find before the season
+    double hours = 0;           ///< the keeper's hours, mean
+    std::vector<double> odds_at_least;  ///< [k-1] = chance of at least k swarms, k = 1..
+    double worst_tenth_catches = 0;     ///< mean of the worst tenth of seasons
+};
+
+/// One trap of the recommended plan.
+struct PlannedTrap {
+    TrapSetting setting;
+    Estimate catches;           ///< its own catch within the plan
+    Estimate lost_without;      ///< what the total would lose without it, paired
+    int rank = 0;               ///< order in which the search added it
+    std::size_t next_spot = 0;  ///< best spot left unused, were this one refused
+    Estimate next_difference;   ///< paired loss by going there instead
+};
+
+/// How well the surrogate foretells the full agent model, on situations it was not fitted to.
+struct SurrogateCheck {
+    std::int64_t hunts = 0;
+    double rms_error = 0;        ///< of a choice probability, net of sampling noise
+    double r_squared = 0;        ///< net of sampling noise
+    double predicted_in_traps = 0;
+    double seen_in_traps = 0;
+};
+
+/// One unknown and what it moves.
+struct Sensitivity {
+    std::string key;
+    double low = 0;
+    double high = 0;
+    double catches_at_low = 0;
+    double catches_at_high = 0;
+    int best_traps_at_low = 0;
+    int best_traps_at_high = 0;
+};
+
+struct Plan {
+    std::vector<CurvePoint> curve;          ///< 0, 1, 2, ... traps
+    int recommended = 0;                    ///< index into curve
+    int recommended_low = 0;                ///< fewest traps that cannot be told from the best at 95 %
+    int recommended_high = 0;
+    std::string why_it_stops;
+    std::vector<PlannedTrap> traps;
+    std::vector<std::vector<std::size_t>> tied_spots;  ///< spots the seasons cannot tell apart
+    double bound_catches = 0;               ///< no placement of that many traps catches more by the surrogate (upper bound)
+    double gap_net = 0;                     ///< upper limit, 95 %, of net value missed by the search
+    SurrogateCheck surrogate;
+    std::vector<Sensitivity> sensitivities;
+    std::vector<double> swarm_days;         ///< per day of the simulated year: mean swarms hung in the area
+    std::vector<double> catch_days;         ///< per day: mean catches under the recommended plan
+    std::int64_t hunts_asked = 0;
+    std::int64_t hunts_run = 0;
+    Effort effort;
+    Question question;
+};
+
+/// The main job.
+Plan make_plan(const Scenario& scenario, const Question& question, const Effort& effort, const Progress& progress = {});
+
+/// Placements side by side on the same seasons.
+struct NamedPlacement {
+    std::string name;
+    Placement placement;
+};
+struct ComparedPlacement {
+    std::string name;
+    Placement placement;
+    Estimate catches;
+    Estimate cost;
+    Estimate net;
+    Estimate catches_less_first;   ///< paired difference against the first
+    Estimate net_less_first;
+    double odds_better_than_first = 0;  ///< share of seasons with more net than the first, ties half
+};
+std::vector<ComparedPlacement> compare_placements(const Scenario& scenario, const std::vector<NamedPlacement>& sides,
+                                                  const Effort& effort, const Progress& progress = {});
+
+/// Rules of thumb as placements of `traps` traps of kind `kind`: all near the apiaries, an even spread, at random, the
+/// most visible spots, woodland's edge.
+std::vector<NamedPlacement> rules_of_thumb(const Scenario& scenario, int traps, std::size_t kind, std::uint32_t seed);
+
+/// An ensemble of seasons for one placement.
+struct SeasonSummary {
+    Estimate catches;
+    Estimate swarms;
+    Estimate swarms_in_area;
+    Estimate prime_share;
+    Estimate settled_in_cavities;
+    Estimate hived_by_others;
+    Estimate lost;
+    Estimate cost;
+    Estimate value;
+    Estimate net;
+    std::vector<Estimate> by_trap;
+    std::vector<double> odds_at_least;
+    std::vector<double> swarm_days;
+    std::vector<double> catch_days;
+    std::vector<SeasonRecord> seasons;  ///< in replicate order
+};
+SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placement, const Effort& effort,
+                               const Progress& progress = {});
+
+}  // namespace maybough

@@ -1,0 +1,71 @@
+// Scouts: find, assess, recruit, reach a quorum, decide. One swarm's house-hunt with individual scouts.
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "base/base.hpp"
+#include "chance/chance.hpp"
+#include "landscape/landscape.hpp"
+#include "parameters/scouts.hpp"
+#include "swarm/swarm.hpp"
+
+namespace maybough {
+
+/// Quality of a cavity as one additive log-odds score, 0 = a bare 40 l cavity at 5 m facing the midday sun.
+/// `poleward_south`: true south of the equator, where the midday sun stands north.
+double site_log_odds(const Cavity& cavity, const ScoutParameters& parameters, bool poleward_south = false);
+
+/// Relative rate at which scouts come upon a cavity at this distance (before division by the search effort).
+double find_weight(const Cavity& cavity, double distance_m, const ScoutParameters& parameters);
+
+/// Distance beyond which a site cannot be found: find_weight is exactly zero there.
+double search_reach_m(const ScoutParameters& parameters);
+
+/// One site as offered to one swarm. Offers come in increasing SiteId; those with zero find_weight may be left out
+/// without changing a bit of the outcome.
+struct SiteOffer {
+    SiteId id;
+    double distance_m = 0;
+    double find_weight = 0;
+    double log_odds = 0;
+    double open_from_h = 0;      ///< hours since the swarm hung; before it the site is tenanted
+    double open_until_h = 1e9;   ///< from then on it is taken by others
+};
+
+enum class HuntOutcome {
+    moved,           ///< flew to the chosen site
+    built_in_open,   ///< never agreed; settled on a branch
+    dispersed,       ///< ran out of stores
+};
+
+/// How one hunt went. Hours count from the moment the swarm hung.
+struct HuntResult {
+    HuntOutcome outcome = HuntOutcome::dispersed;
+    SiteId site;                 ///< valid where moved
+    double arrival_h = 0;        ///< settled in the site (or ended)
+    double decision_h = 0;       ///< quorum sensed
+    double scouting_h = 0;       ///< hours of flyable daylight spent
+    int scouts = 0;
+    int sites_found = 0;
+    int sites_danced_for = 0;
+    int visitors_of_chosen = 0;  ///< different scouts that had been to the chosen site
+};
+
+/// One thing that happened in a hunt, for replay.
+struct HuntEvent {
+    double hour = 0;
+    enum class Kind { found, visited, danced, stopped, rested, quorum, lifted, arrived, split, night, rain } kind{};
+    int scout = -1;
+    SiteId site;
+    double amount = 0;           ///< waggle runs, bees at the door
+};
+using HuntTrace = std::vector<HuntEvent>;
+
+/// The house-hunt of `swarm` over `sites` under `sky` (the days from swarm.day on). The bits of the outcome depend on
+/// the swarm's id, the sites that can be found and the sky alone. No allocation after the first call on a thread.
+HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<const DayOfSky> sky,
+                const ScoutParameters& parameters, const Chance& chance, HuntTrace* trace = nullptr);
+
+}  // namespace maybough

@@ -1,0 +1,73 @@
+// Season: one replicate. The backdrop that traps do not change, and the season of swarms over one placement.
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <unordered_map>
+#include <vector>
+
+#include "scenario/scenario.hpp"
+
+namespace maybough {
+
+/// Everything of a replicate that does not depend on where traps hang: weather, land, colonies' year and the swarms
+/// they cast. Raised once, used under every placement.
+struct Backdrop {
+    SkyYear sky;
+    DrawnLand land;
+    std::vector<Swarm> swarms;        ///< in order of day and hour, of colonies alive at the start
+    std::int64_t colonies_died = 0;
+    std::int64_t colonies_swarmed = 0;
+};
+Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance);
+
+/// One swarm in one trap.
+struct Catch {
+    SwarmId swarm;
+    std::size_t trap = 0;             ///< index into the placement
+    Day caught{0};
+    std::int64_t bees = 0;
+    bool prime = true;
+    ColonyOrigin origin = ColonyOrigin::wild;
+    double distance_m = 0;
+    Taking taking;
+};
+
+/// What one season came to under one placement.
+struct SeasonRecord {
+    std::vector<Catch> catches;
+    std::int64_t swarms = 0;          ///< cast in the simulated land, founders' included
+    std::int64_t prime_swarms = 0;
+    std::int64_t in_area = 0;         ///< of them, hung within the area
+    std::int64_t settled_in_cavities = 0;
+    std::int64_t hived_by_others = 0;
+    std::int64_t lost = 0;            ///< dispersed or built in the open
+    double scouting_h = 0;            ///< summed over hunts
+    Bill bill;
+    double value = 0;                 ///< of the swarms taken
+    double cost = 0;                  ///< bill and taking together
+    double net() const { return value - cost; }
+};
+
+/// Where each swarm hung and ended, for maps, replay and the planner's surrogate.
+struct SwarmStory {
+    Swarm swarm;
+    HuntResult hunt;
+    bool hived = false;
+};
+
+/// Hunts already run in this replicate, by swarm and by a digest of all it could find: reused where nothing within
+/// reach has changed. One memo serves one backdrop; never shared between threads.
+class HuntMemo {
+  public:
+    std::unordered_map<std::uint64_t, HuntResult> hunts;
+    std::int64_t asked = 0;
+    std::int64_t run = 0;
+};
+
+/// The season of swarms over `placement`. `stories`, where given, receives every swarm's.
+SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
+                        const Placement& placement, const Chance& chance, HuntMemo* memo = nullptr,
+                        std::vector<SwarmStory>* stories = nullptr);
+
+}  // namespace maybough
