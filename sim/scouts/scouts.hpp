@@ -51,7 +51,14 @@ struct HuntResult {
     int sites_found = 0;
     int sites_danced_for = 0;
     int visitors_of_chosen = 0;  ///< different scouts that had been to the chosen site
+    std::uint64_t found_mask = 0;  ///< bit site_bit(id) set for every site that any scout came upon; see found_site
 };
+
+/// The bit that stands for a site in HuntResult::found_mask; several sites share one.
+inline std::uint64_t site_bit(SiteId site) { return 1ULL << ((site.value * 2654435761U) >> 26U); }
+
+/// False only where no scout of this hunt ever came upon the site: then closing it changes nothing.
+inline bool found_site(const HuntResult& result, SiteId site) { return (result.found_mask & site_bit(site)) != 0; }
 
 /// One thing that happened in a hunt, for replay.
 struct HuntEvent {

@@ -15,7 +15,10 @@ namespace maybough {
 struct Backdrop {
     SkyYear sky;
     DrawnLand land;
-    std::vector<Swarm> swarms;        ///< in order of day and hour, of colonies alive at the start
+    std::vector<Swarm> swarms;                           ///< in order of day and hour, of colonies alive at the start
+    std::vector<double> cavity_log_odds;                 ///< of each of land.cavities
+    std::vector<std::vector<SiteOffer>> natural_offers;  ///< per swarm: cavities its scouts can find, all open
+    SiteFinder finder;                                   ///< over land.cavities, within scouts' reach
     std::int64_t colonies_died = 0;
     std::int64_t colonies_swarmed = 0;
 };
@@ -24,7 +27,7 @@ Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, 
 /// One swarm in one trap.
 struct Catch {
     SwarmId swarm;
-    std::size_t trap = 0;             ///< index into the placement
+    std::size_t trap = 0;  ///< index into the placement
     Day caught{0};
     std::int64_t bees = 0;
     bool prime = true;
@@ -36,16 +39,16 @@ struct Catch {
 /// What one season came to under one placement.
 struct SeasonRecord {
     std::vector<Catch> catches;
-    std::int64_t swarms = 0;          ///< cast in the simulated land, founders' included
+    std::int64_t swarms = 0;  ///< cast in the simulated land, founders' included
     std::int64_t prime_swarms = 0;
-    std::int64_t in_area = 0;         ///< of them, hung within the area
+    std::int64_t in_area = 0;  ///< of them, hung within the area
     std::int64_t settled_in_cavities = 0;
     std::int64_t hived_by_others = 0;
-    std::int64_t lost = 0;            ///< dispersed or built in the open
-    double scouting_h = 0;            ///< summed over hunts
+    std::int64_t lost = 0;  ///< dispersed or built in the open
+    double scouting_h = 0;  ///< summed over hunts
     Bill bill;
-    double value = 0;                 ///< of the swarms taken
-    double cost = 0;                  ///< bill and taking together
+    double value = 0;  ///< of the swarms taken
+    double cost = 0;   ///< bill and taking together
     double net() const { return value - cost; }
 };
 
@@ -56,13 +59,14 @@ struct SwarmStory {
     bool hived = false;
 };
 
-/// Hunts already run in this replicate, by swarm and by a digest of all it could find: reused where nothing within
-/// reach has changed. One memo serves one backdrop; never shared between threads.
-class HuntMemo {
-  public:
+/// Hunts already run in this replicate, by a digest of the swarm and all it could find: reused where nothing within
+/// reach has changed; and founders' swarms by where and when they settled. One memo serves one backdrop and one
+/// thread.
+struct HuntMemo {
     std::unordered_map<std::uint64_t, HuntResult> hunts;
-    std::int64_t asked = 0;
-    std::int64_t run = 0;
+    std::unordered_map<std::uint64_t, std::vector<Swarm>> founders;
+    std::int64_t asked = 0;  ///< hunts needed
+    std::int64_t run = 0;    ///< of them, run by the agents
 };
 
 /// The season of swarms over `placement`. `stories`, where given, receives every swarm's.

@@ -1,0 +1,62 @@
+// The backdrop of a replicate: weather, land and the colonies' year, none of which depends on where traps hang.
+#include <algorithm>
+#include <tuple>
+
+#include "season/process.hpp"
+
+namespace maybough {
+
+std::vector<Swarm> live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
+                                 const Chance& chance) {
+    std::vector<Swarm> cast;
+    const int last = std::min(static_cast<int>(sky.days.size()), last_swarm_day);
+    for (Day day = from; day.value < last && colony.alive; day = day + 1) {
+        live_one_day(colony, sky[day], day, parameters.colony, chance);
+        if (const auto swarm = issue_swarm(colony, sky[day], day, parameters.swarm, chance)) cast.push_back(*swarm);
+    }
+    return cast;
+}
+
+std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, const ScoutParameters& parameters) {
+    std::vector<SiteOffer> offers;
+    for (const std::uint32_t index : backdrop.finder.near(hangs_at)) {
+        const NaturalSite& site = backdrop.land.cavities[index];
+        const double away_m = distance_m(hangs_at, site.at);
+        const double weight = find_weight(site.cavity, away_m, parameters);
+        if (weight > 0) offers.push_back({site.id, away_m, weight, backdrop.cavity_log_odds[index]});
+    }
+    return offers;
+}
+
+Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance) {
+    const double latitude_deg = scenario.land.centre.latitude_deg;
+    const WeatherYear year = generate_year(scenario.climate, scenario.first_day(), scenario.days(), chance);
+    SkyYear sky = sky_of(year, latitude_deg, parameters.weather);
+    DrawnLand land = draw_land(scenario.land, scenario.apiaries, parameters.landscape, chance);
+    SiteFinder finder(land.cavities, search_reach_m(parameters.scouts));
+    Backdrop backdrop{std::move(sky), std::move(land), {}, {}, {}, std::move(finder)};
+
+    for (const NaturalSite& site : backdrop.land.cavities) {
+        backdrop.cavity_log_odds.push_back(site_log_odds(site.cavity, parameters.scouts, latitude_deg < 0));
+    }
+    // Each colony's year stands alone, so it is lived through in one go.
+    for (const DrawnColony& drawn : backdrop.land.colonies) {
+        const HiveManagement management =
+            drawn.origin == ColonyOrigin::managed ? scenario.apiary_management : HiveManagement{};
+        const auto cast = live_and_cast(overwintered_colony(drawn, management, parameters.colony, chance), {0},
+                                        backdrop.sky, parameters, chance);
+        backdrop.colonies_swarmed += cast.empty() ? 0 : 1;
+        backdrop.swarms.insert(backdrop.swarms.end(), cast.begin(), cast.end());
+    }
+    std::sort(backdrop.swarms.begin(), backdrop.swarms.end(), hangs_before);
+    for (const Swarm& swarm : backdrop.swarms) {
+        backdrop.natural_offers.push_back(natural_offers(backdrop, swarm.at, parameters.scouts));
+    }
+    return backdrop;
+}
+
+bool hangs_before(const Swarm& a, const Swarm& b) {
+    return std::tuple(a.day, a.hour, a.id) < std::tuple(b.day, b.hour, b.id);
+}
+
+}  // namespace maybough

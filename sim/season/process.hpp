@@ -1,0 +1,45 @@
+// What the processes of a season share within the room.
+#pragma once
+
+#include <vector>
+
+#include "season/season.hpp"
+
+namespace maybough {
+
+/// Swarming is over by this day of the simulated year (mid-October north of the equator): colonies are not followed
+/// further, since nothing a trap catches comes later.
+inline constexpr int last_swarm_day = 288;
+
+/// A day on which a colony is lived through and its swarms are let go, day by day from `from`; the swarms it cast.
+std::vector<Swarm> live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
+                                 const Chance& chance);
+
+/// The cavities that scouts of a swarm hanging at `hangs_at` can find, all open, in increasing id.
+std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, const ScoutParameters& parameters);
+
+/// Order in which swarms hang: day, hour, id.
+bool hangs_before(const Swarm& a, const Swarm& b);
+
+/// Hours since the simulated year began.
+inline double hours_at(Day day, double hour) {
+    return 24.0 * day.value + hour;
+}
+inline Day day_at(double hours) {
+    return {static_cast<int>(hours / 24.0)};
+}
+
+/// When a site may be moved into, in hours of the simulated year.
+struct Window {
+    double from_h = 0;
+    double until_h = 1e9;
+};
+
+/// First stretch at or after `now_h` in which the trap hangs, is whole, untenanted and has no swarm in it.
+/// `emptied_h`: when the keeper last took a swarm out of it (or will).
+Window open_window(const TrapSeason& trap, double now_h, double emptied_h);
+
+/// A digest of everything a hunt's outcome depends on within one replicate.
+std::uint64_t digest(const Swarm& swarm, const std::vector<SiteOffer>& offers);
+
+}  // namespace maybough
