@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 #include "season/season.hpp"
@@ -15,6 +16,16 @@ inline constexpr std::uint32_t seasons_per_belief = 4;
 
 /// The parameters of replicate `replicate`: unknowns drawn from their beliefs, shared by seasons_per_belief replicates.
 Parameters draw_beliefs(const Scenario& scenario, std::uint32_t seed, std::uint32_t replicate);
+
+/// The belief from which `entry` is drawn in this scenario, or nullptr where its value is taken as known. `own` is
+/// room for a belief made from the row.
+const Belief* drawn_belief(const Scenario& scenario, const ParameterEntry& entry, Belief& own);
+
+/// The entity under which a parameter's belief is drawn: a hash of its key, so that the order of rows does not matter.
+std::uint32_t belief_entity(std::string_view key);
+
+/// Threads this machine runs at once, at least 1.
+unsigned machine_threads();
 
 /// What a long run tells the outside: called from one thread at a time. May be empty.
 using Progress = std::function<void(std::uint32_t done, std::uint32_t total)>;
@@ -31,6 +42,7 @@ void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
 struct Estimate {
     double mean = 0;
     double se = 0;             ///< of the mean, clusters resampled as blocks
+    double half_width_95 = 0;  ///< of the 95 % interval about the mean, by Student's t with clusters - 1
     double sd_chance = 0;      ///< between seasons under one belief
     double sd_ignorance = 0;   ///< between beliefs
     double low = 0;            ///< 10 % quantile over replicates
@@ -39,6 +51,9 @@ struct Estimate {
 };
 /// `values[i]` belongs to replicate i; clusters are seasons_per_belief long.
 Estimate estimate(std::span<const double> values);
+
+/// The 97.5 % quantile of Student's t (half-width of a 95 % interval in standard errors); 0 below one degree.
+double t_quantile_95(double degrees_of_freedom);
 
 }  // namespace maybough
 

@@ -20,7 +20,7 @@ void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
                   const std::function<Result(std::uint32_t)>& job,
                   const std::function<void(std::uint32_t, Result&&)>& sink, const Progress& progress) {
     std::atomic<std::uint32_t> next{first};
-    std::mutex door;                                   // guards everything below
+    std::mutex door;  // guards everything below
     std::map<std::uint32_t, Result> waiting;
     std::map<std::uint32_t, std::string> failures;
     std::uint32_t due = first;
