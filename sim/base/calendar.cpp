@@ -10,17 +10,18 @@
 namespace maybough {
 
 namespace {
-std::chrono::year_month_day civil(Date date) { return std::chrono::year_month_day{date}; }
+std::chrono::year_month_day civil(Date date) {
+    return std::chrono::year_month_day{date};
+}
 }  // namespace
 
 Date make_date(int year, int month, int day) {
     const std::chrono::year_month_day ymd{std::chrono::year{year}, std::chrono::month{static_cast<unsigned>(month)},
                                           std::chrono::day{static_cast<unsigned>(day)}};
     if (month < 1 || day < 1 || !ymd.ok()) {
-        throw InputError("date",
-                         "there is no day " + std::to_string(year) + "-" + std::to_string(month) + "-" +
-                             std::to_string(day),
-                         "write dates as YYYY-MM-DD");
+        throw InputError(
+            "date", "there is no day " + std::to_string(year) + "-" + std::to_string(month) + "-" + std::to_string(day),
+            "write dates as YYYY-MM-DD");
     }
     return Date{ymd};
 }
@@ -60,10 +61,18 @@ std::string short_date(Date date) {
     return std::to_string(day_of_month(date)) + " " + names.at(static_cast<std::size_t>(month_of(date) - 1));
 }
 
-int year_of(Date date) { return static_cast<int>(civil(date).year()); }
-int month_of(Date date) { return static_cast<int>(static_cast<unsigned>(civil(date).month())); }
-int day_of_month(Date date) { return static_cast<int>(static_cast<unsigned>(civil(date).day())); }
-int day_of_year(Date date) { return static_cast<int>((date - make_date(year_of(date), 1, 1)).count()) + 1; }
+int year_of(Date date) {
+    return static_cast<int>(civil(date).year());
+}
+int month_of(Date date) {
+    return static_cast<int>(static_cast<unsigned>(civil(date).month()));
+}
+int day_of_month(Date date) {
+    return static_cast<int>(static_cast<unsigned>(civil(date).day()));
+}
+int day_of_year(Date date) {
+    return static_cast<int>((date - make_date(year_of(date), 1, 1)).count()) + 1;
+}
 
 Date simulated_year_start(Date date, double latitude_deg) {
     const int year = year_of(date);

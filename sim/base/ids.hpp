@@ -39,13 +39,19 @@ constexpr ColonyId founder_of(SwarmId swarm) {
 }
 
 /// True for colonies founded within the simulated season.
-constexpr bool is_founder(ColonyId colony) { return (colony.value & founder_bit) != 0; }
+constexpr bool is_founder(ColonyId colony) {
+    return (colony.value & founder_bit) != 0;
+}
 
 /// True where the colony was founded by a founder's own swarm: it casts no more in this season.
-constexpr bool casts_no_more(ColonyId colony) { return (colony.value & last_founder_bit) != 0; }
+constexpr bool casts_no_more(ColonyId colony) {
+    return (colony.value & last_founder_bit) != 0;
+}
 
 /// True where the site is a trap.
-constexpr bool is_trap(SiteId site) { return (site.value & trap_bit) != 0; }
+constexpr bool is_trap(SiteId site) {
+    return (site.value & trap_bit) != 0;
+}
 
 }  // namespace maybough
 

@@ -16,7 +16,9 @@ struct Point {
     bool operator==(const Point&) const = default;
 };
 
-inline double distance_m(Point a, Point b) { return std::hypot(a.x_m - b.x_m, a.y_m - b.y_m); }
+inline double distance_m(Point a, Point b) {
+    return std::hypot(a.x_m - b.x_m, a.y_m - b.y_m);
+}
 
 /// Degrees of latitude and longitude, WGS 84.
 struct LatLon {

@@ -5,6 +5,8 @@
 
 namespace maybough {
 
-double normal_quantile(double p) { return -std::sqrt(2.0) * boost::math::erfc_inv(2 * p); }
+double normal_quantile(double p) {
+    return -std::sqrt(2.0) * boost::math::erfc_inv(2 * p);
+}
 
 }  // namespace maybough

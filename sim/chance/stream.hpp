@@ -1,4 +1,5 @@
-// Named streams: (seed, replicate) is the key; (block, entity, sub, purpose and day) is the counter, packed, not hashed.
+// Named streams: (seed, replicate) is the key; (block, entity, sub, purpose and day) is the counter, packed, not
+// hashed.
 #pragma once
 
 #include <cstdint>

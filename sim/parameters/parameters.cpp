@@ -13,29 +13,38 @@ namespace maybough {
 
 std::string_view word(Standing standing) {
     switch (standing) {
-        case Standing::published: return "published";
-        case Standing::from_memory: return "from memory";
-        case Standing::derived: return "derived";
-        case Standing::practice: return "common practice";
-        case Standing::assumed: return "assumed";
-        case Standing::fitted: return "fitted";
+        case Standing::published:
+            return "published";
+        case Standing::from_memory:
+            return "from memory";
+        case Standing::derived:
+            return "derived";
+        case Standing::practice:
+            return "common practice";
+        case Standing::assumed:
+            return "assumed";
+        case Standing::fitted:
+            return "fitted";
     }
     return "";
 }
 
 std::string_view word(Spread spread) {
     switch (spread) {
-        case Spread::fixed: return "fixed";
-        case Spread::additive: return "additive";
-        case Spread::ratio: return "ratio";
+        case Spread::fixed:
+            return "fixed";
+        case Spread::additive:
+            return "additive";
+        case Spread::ratio:
+            return "ratio";
     }
     return "";
 }
 
-#define MAYBOUGH_ENTRY(room, name, unit, value, min, max, spread, low, high, standing, source, meaning)      \
-    table.push_back({{room "." #name, unit, value, min, max, Spread::spread, low, high, Standing::standing,  \
-                      source, meaning},                                                                      \
-                     [](Parameters& p) -> double& { return p.MAYBOUGH_ROOM.name; }});
+#define MAYBOUGH_ENTRY(room, name, unit, value, min, max, spread, low, high, standing, source, meaning)           \
+    table.push_back(                                                                                              \
+        {{room "." #name, unit, value, min, max, Spread::spread, low, high, Standing::standing, source, meaning}, \
+         [](Parameters& p) -> double& { return p.MAYBOUGH_ROOM.name; }});
 #define MAYBOUGH_ENTER(...) MAYBOUGH_ENTRY(MAYBOUGH_PREFIX, __VA_ARGS__)
 
 const std::vector<ParameterEntry>& parameter_table() {
@@ -104,7 +113,8 @@ std::vector<std::string> nearest_keys(std::string_view key, const std::vector<st
     for (const std::string& other : known) {
         const std::size_t distance = edit_distance(key, other);
         const bool part = key.size() > 3 && other.find(key) != std::string::npos;
-        if (distance <= std::max<std::size_t>(2, key.size() / 3) || part) scored.emplace_back(part ? 1 : distance, other);
+        if (distance <= std::max<std::size_t>(2, key.size() / 3) || part)
+            scored.emplace_back(part ? 1 : distance, other);
     }
     std::sort(scored.begin(), scored.end());
     std::vector<std::string> nearest;
@@ -114,7 +124,9 @@ std::vector<std::string> nearest_keys(std::string_view key, const std::vector<st
     return nearest;
 }
 
-Belief belief_of(const ParameterRow& row) { return {row.value, row.low, row.high}; }
+Belief belief_of(const ParameterRow& row) {
+    return {row.value, row.low, row.high};
+}
 
 double belief_quantile(const ParameterRow& row, const Belief& belief, double u) {
     if (row.spread == Spread::fixed) return belief.median;
@@ -124,7 +136,8 @@ double belief_quantile(const ParameterRow& row, const Belief& belief, double u) 
     if (row.spread == Spread::additive) {
         value = belief.median + (z < 0 ? belief.median - belief.low : belief.high - belief.median) * z;
     } else {
-        value = belief.median * (z < 0 ? std::pow(belief.low / belief.median, -z) : std::pow(belief.high / belief.median, z));
+        value = belief.median *
+                (z < 0 ? std::pow(belief.low / belief.median, -z) : std::pow(belief.high / belief.median, z));
     }
     return std::clamp(value, row.min, row.max);
 }

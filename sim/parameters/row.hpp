@@ -18,9 +18,9 @@ enum class Standing {
 /// What is not known about a parameter: drawn once per belief, from a two-piece law whose 5 %, 50 % and 95 % quantiles
 /// are low, default and high.
 enum class Spread {
-    fixed,    ///< not drawn
-    additive, ///< two-piece normal
-    ratio,    ///< two-piece lognormal
+    fixed,     ///< not drawn
+    additive,  ///< two-piece normal
+    ratio,     ///< two-piece lognormal
 };
 
 /// One parameter. `key` is room.name; limits are what is accepted; low and high what is plausible.
@@ -43,6 +43,7 @@ std::string_view word(Spread spread);
 
 }  // namespace maybough
 
-// A room's list is a macro LIST(ROW) of ROW(name, unit, default, min, max, spread, low, high, standing, source, meaning):
-// the default is accepted between min and max, and plausible between low and high. From the list come the members:
+// A room's list is a macro LIST(ROW) of ROW(name, unit, default, min, max, spread, low, high, standing, source,
+// meaning): the default is accepted between min and max, and plausible between low and high. From the list come the
+// members:
 #define MAYBOUGH_MEMBER(name, unit, value, min, max, spread, low, high, standing, source, meaning) double name = value;

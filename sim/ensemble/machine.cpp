@@ -1,0 +1,11 @@
+// What this machine can run at once.
+#include <algorithm>
+#include <thread>
+
+#include "ensemble/ensemble.hpp"
+
+namespace maybough {
+
+unsigned machine_threads() { return std::max(1U, std::thread::hardware_concurrency()); }
+
+}  // namespace maybough
