@@ -13,14 +13,14 @@ namespace maybough {
 struct Swarm {
     SwarmId id;
     ColonyId parent;
-    Point at;                    ///< where it hangs
+    Point at;  ///< where it hangs
     ColonyOrigin origin = ColonyOrigin::wild;
     Day day{0};
-    double hour = 12;            ///< local solar time at which it hangs
+    double hour = 12;  ///< local solar time at which it hangs
     std::int64_t bees = 0;
     bool prime = true;
     double queen_age_days = 365;
-    double honey_g = 0;          ///< carried
+    double honey_g = 0;  ///< carried
     double parent_volume_l = 40;
 };
 
@@ -32,7 +32,7 @@ std::optional<Swarm> issue_swarm(Colony& colony, const DayOfSky& sky, Day day, c
 /// What happens to a cluster apart from its own choice: someone hives it, or not.
 struct ClusterFate {
     bool hived_by_someone = false;
-    double hived_after_h = 0;    ///< hours after it hung, daylight and night
+    double hived_after_h = 0;  ///< hours after it hung, daylight and night
 };
 ClusterFate cluster_fate(const Swarm& swarm, const SwarmParameters& parameters, const Chance& chance);
 

@@ -1,0 +1,77 @@
+// A colony's day, in the order things happen, and the check that bees and honey add up.
+#include <string>
+
+#include "colony/process.hpp"
+
+namespace maybough {
+
+namespace {
+
+/// A colony with too few bees, or of bees that cannot renew themselves, comes to its end.
+void end_if_spent(Colony& colony, const ColonyParameters& p, DayOfColony& today) {
+    const std::int64_t left = adults(colony);
+    if (static_cast<double>(left) >= p.min_adults) return;
+    today.adults_died += left;
+    today.drones_died += colony.drones;
+    today.brood_died += all_brood(colony);
+    today.honey_taken_g += colony.honey_g;
+    colony.nest = {};
+    colony.older_nest = colony.winter_bees = colony.foragers = colony.drones = 0;
+    colony.workers = {};
+    colony.drone_brood = {};
+    colony.honey_g = colony.pollen_g = 0;
+    tear_down_cells(colony);
+    colony.queen.state = QueenState::none;
+    colony.alive = false;
+}
+
+struct Before {
+    std::int64_t adults;
+    std::int64_t drones;
+    std::int64_t brood;
+    double honey_g;
+};
+
+void must_hold(bool holds, const char* what, const Colony& colony, Day day) {
+    if (!holds) {
+        throw ModelFault(std::string(what) + " do not balance in colony " + std::to_string(colony.id.value) +
+                         " on day " + std::to_string(day.value));
+    }
+}
+
+void check_balance(const Colony& colony, const Before& before, const DayOfColony& t, Day day) {
+    must_hold(adults(colony) == before.adults + t.workers_emerged - t.adults_died - t.adults_taken, "workers", colony,
+              day);
+    must_hold(colony.drones == before.drones + t.drones_emerged - t.drones_died, "drones", colony, day);
+    must_hold(all_brood(colony) == before.brood + t.eggs_laid + t.drone_eggs_laid - t.workers_emerged -
+                                       t.drones_emerged - t.brood_died - t.brood_taken,
+              "brood", colony, day);
+    const double honey_g =
+        before.honey_g + t.honey_in_g + t.honey_fed_g - t.honey_eaten_g - t.honey_to_wax_g - t.honey_taken_g;
+    must_hold(std::abs(colony.honey_g - honey_g) < 1e-6 && colony.honey_g >= 0, "grams of honey", colony, day);
+}
+
+}  // namespace
+
+DayOfColony live_one_day(Colony& colony, const DayOfSky& sky, Day day, const ColonyParameters& parameters,
+                         const Chance& chance) {
+    DayOfColony today;
+    if (!colony.alive) return today;
+    const Before before{adults(colony), colony.drones, all_brood(colony), colony.honey_g};
+    Stream luck = chance.stream(Purpose::colony_day, colony.id, day);
+
+    const Outside outside = look_outside(colony, sky, parameters);
+    const Emerged emerged = age_brood(colony, parameters, luck, today);
+    age_adults(colony, emerged, outside, parameters, luck, today);
+    keep_house(colony, outside, parameters, luck, today);
+    lay_eggs(colony, outside, parameters, luck, today);
+    prepare_to_swarm(colony, outside, day, parameters, chance, today);
+    tend_queen(colony, sky, day, parameters, chance, luck);
+    visit_by_keeper(colony, outside, day, parameters, chance, today);
+    end_if_spent(colony, parameters, today);
+
+    check_balance(colony, before, today, day);
+    return today;
+}
+
+}  // namespace maybough
