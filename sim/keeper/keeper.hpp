@@ -17,7 +17,7 @@ struct TrapKind {
     std::string name;
     double volume_l = 40;
     double entrance_area_cm2 = 12.5;
-    double cost = 40;             ///< material for one, in the scenario's currency
+    double cost = 40;  ///< material for one, in the scenario's currency
     double build_hours = 1;
     double seasons_life = 5;
     bool frames = true;           ///< swarm is lifted over on frames; false: it has to be cut out
@@ -25,22 +25,22 @@ struct TrapKind {
     double comb = 0;              ///< old comb put in, 0..1
     double dryness = 1;
     double mass_kg = 6;
-    int owned = 0;                ///< already there: no material or building cost
+    int owned = 0;  ///< already there: no material or building cost
 };
 
 /// What the keeper's time and swarms are worth, and how visits go.
 struct Keeper {
     double hour_value = 10;
     double km_cost = 0.4;
-    double base_km = 4;           ///< to the area and back, once a round of visits
-    double lure_cost = 4;         ///< one slow-release vial
+    double base_km = 4;    ///< to the area and back, once a round of visits
+    double lure_cost = 4;  ///< one slow-release vial
     bool use_lure = true;
     double relure_after_days = 120;
-    double swarm_value = 90;      ///< an early prime swarm
-    double late_swarm_value = 40; ///< one that comes after the date below
+    double swarm_value = 90;       ///< an early prime swarm
+    double late_swarm_value = 40;  ///< one that comes after the date below
     int late_month = 7;
     int late_day = 1;
-    double budget = 0;            ///< money for the season, 0 = no limit
+    double budget = 0;  ///< money for the season, 0 = no limit
     int max_traps = 15;
     std::string currency = "EUR";
 };
@@ -56,7 +56,7 @@ struct Outage {
 struct TrapSeason {
     SiteId site;
     Point at;
-    std::size_t setting = 0;      ///< index into the placement
+    std::size_t setting = 0;  ///< index into the placement
     Day hang{0};
     Day take_down{0};
     std::vector<Day> visits;
@@ -77,8 +77,8 @@ Day next_visit(const TrapSeason& trap, Day day);
 struct Taking {
     Day taken{0};
     double waited_days = 0;
-    double hours = 0;             ///< of work for taking it
-    double value = 0;             ///< worth of the swarm, after losses by waiting and cutting out
+    double hours = 0;  ///< of work for taking it
+    double value = 0;  ///< worth of the swarm, after losses by waiting and cutting out
     bool queen_lost = false;
 };
 Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const TrapKind& kind, const Keeper& keeper,
@@ -86,12 +86,12 @@ Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const 
 
 /// The cost of having these traps for a season, apart from taking swarms.
 struct Bill {
-    double material = 0;          ///< this season's share of traps
-    double outlay = 0;            ///< money to find before the season
+    double material = 0;  ///< this season's share of traps
+    double outlay = 0;    ///< money to find before the season
     double lures = 0;
     double hours = 0;
     double km = 0;
-    int rounds = 0;               ///< rounds of visits, all traps due that day in one drive
+    int rounds = 0;  ///< rounds of visits, all traps due that day in one drive
     double total(const Keeper& keeper) const {
         return material + lures + hours * keeper.hour_value + km * keeper.km_cost;
     }

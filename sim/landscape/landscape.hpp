@@ -59,12 +59,12 @@ struct Cavity {
     double volume_l = 40;
     double entrance_area_cm2 = 12.5;
     double height_m = 4;
-    double facing_deg = 180;    ///< compass direction of the entrance
-    double shade = 0.5;         ///< 0 full sun, 1 full shade
-    double comb = 0;            ///< 0 none, 1 a frame or more of old comb, or lived in last year
-    double lure = 0;            ///< scent release, 1 = one fresh slow-release vial
-    double dryness = 1;         ///< 0 wet, 1 dry
-    double visibility = 0.5;    ///< 0 hidden, 1 in plain sight
+    double facing_deg = 180;  ///< compass direction of the entrance
+    double shade = 0.5;       ///< 0 full sun, 1 full shade
+    double comb = 0;          ///< 0 none, 1 a frame or more of old comb, or lived in last year
+    double lure = 0;          ///< scent release, 1 = one fresh slow-release vial
+    double dryness = 1;       ///< 0 wet, 1 dry
+    double visibility = 0.5;  ///< 0 hidden, 1 in plain sight
 };
 
 struct NaturalSite {
@@ -112,10 +112,10 @@ struct Spot {
     std::vector<double> facings_deg;  ///< allowed compass directions; empty = any
     double shade = 0.5;
     double visibility = 0.5;
-    double minutes_to_reach = 5;      ///< on foot from where one parks, one way
-    double drive_km = 0;              ///< detour for this spot on the round of visits
-    bool must = false;                ///< the plan has to use it
-    bool never = false;               ///< the plan may not use it
+    double minutes_to_reach = 5;  ///< on foot from where one parks, one way
+    double drive_km = 0;          ///< detour for this spot on the round of visits
+    bool must = false;            ///< the plan has to use it
+    bool never = false;           ///< the plan may not use it
 };
 
 /// One trap as set.
@@ -140,11 +140,12 @@ class SiteFinder {
     std::vector<std::uint32_t> near(Point p) const;
 
   private:
-    std::vector<Point> at_;
-    std::vector<std::uint32_t> ids_;
+    std::vector<Point> at_;           ///< by rank, that is in increasing id
+    std::vector<std::uint32_t> ids_;  ///< index into the sites, by rank
     std::vector<std::uint32_t> cell_start_;
     std::vector<std::uint32_t> cell_items_;
     double reach_m_ = 0;
+    double square_m_ = 1;
     double origin_x_m_ = 0;
     double origin_y_m_ = 0;
     int columns_ = 0;

@@ -1,0 +1,85 @@
+// A set trap's season apart from swarms: visits, vials, and the mishaps that put it out of use.
+#include <algorithm>
+#include <cmath>
+
+#include "keeper/visits.hpp"
+
+namespace maybough {
+
+std::vector<Day> visit_days(const TrapSetting& setting) {
+    std::vector<Day> visits;
+    if (setting.visit_every_days <= 0) return visits;
+    const int every = setting.visit_every_days;
+    for (int day = (setting.hang.value / every + 1) * every; day < setting.take_down.value; day += every) {
+        visits.push_back({day});
+    }
+    return visits;
+}
+
+int days_hung(const TrapSetting& setting) {
+    return std::max(0, setting.take_down - setting.hang);
+}
+
+std::vector<Day> lure_days(const TrapSetting& setting, const std::vector<Day>& visits, const Keeper& keeper) {
+    std::vector<Day> days;
+    if (!setting.lured || !keeper.use_lure || days_hung(setting) == 0) return days;
+    days.push_back(setting.hang);
+    for (const Day visit : visits) {
+        if (visit - days.back() >= keeper.relure_after_days) days.push_back(visit);
+    }
+    return days;
+}
+
+Day next_visit(const TrapSeason& trap, Day day) {
+    const auto visit = std::lower_bound(trap.visits.begin(), trap.visits.end(), day);
+    return visit == trap.visits.end() ? trap.take_down : *visit;
+}
+
+namespace {
+/// Chance of at least one event in a day.
+double daily_chance(double per_100_days) {
+    return -std::expm1(-per_100_days / 100);
+}
+}  // namespace
+
+TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const TrapKind& /*kind*/, const Spot& spot,
+                            const Keeper& keeper, const KeeperParameters& parameters, const Chance& chance) {
+    TrapSeason trap;
+    trap.site = trap_site(spot.at);
+    trap.at = spot.at;
+    trap.setting = index;
+    trap.hang = setting.hang;
+    trap.take_down = {std::max(setting.hang.value, setting.take_down.value)};
+    trap.visits = visit_days(setting);
+    trap.lured_on = lure_days(setting, trap.visits, keeper);
+
+    // Each day's luck is keyed by place and day alone, so that hanging a week earlier shifts nothing later. What
+    // happens on a day happens after that day's visit.
+    const double tenant = daily_chance(parameters.tenant_per_100_days);
+    const double damage = daily_chance(parameters.damage_per_100_days);
+    const double theft = daily_chance(parameters.theft_per_100_days);
+    for (Day day = trap.hang; day < trap.take_down; day = day + 1) {
+        const bool in_use = trap.outages.empty() || trap.outages.back().until <= day;
+        Stream mishap = chance.stream(Purpose::keeper_damage, trap.site, day);
+        const double u_theft = mishap.uniform();
+        const double u_damage = mishap.uniform();
+        if (u_theft < theft) {
+            // Gone for the season: the keeper carries no spare.
+            if (!in_use) trap.outages.back().until = day;
+            trap.outages.push_back({Outage::Cause::stolen, day, trap.take_down});
+            break;
+        }
+        if (!in_use) continue;
+        if (u_damage < damage) {
+            trap.outages.push_back({Outage::Cause::damage, day, next_visit(trap, day + 1)});
+            continue;
+        }
+        Stream tenants = chance.stream(Purpose::keeper_tenant, trap.site, day);
+        if (bernoulli(tenants, tenant)) {
+            trap.outages.push_back({Outage::Cause::tenant, day, next_visit(trap, day + 1)});
+        }
+    }
+    return trap;
+}
+
+}  // namespace maybough
