@@ -29,8 +29,13 @@ std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, 
 }
 
 Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance) {
+    return raise_backdrop(scenario, parameters, chance,
+                          generate_year(scenario.climate, scenario.first_day(), scenario.days(), chance));
+}
+
+Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance,
+                        const WeatherYear& year) {
     const double latitude_deg = scenario.land.centre.latitude_deg;
-    const WeatherYear year = generate_year(scenario.climate, scenario.first_day(), scenario.days(), chance);
     SkyYear sky = sky_of(year, latitude_deg, parameters.weather);
     DrawnLand land = draw_land(scenario.land, scenario.apiaries, parameters.landscape, chance);
     SiteFinder finder(land.cavities, search_reach_m(parameters.scouts));

@@ -23,6 +23,10 @@ struct Backdrop {
     std::int64_t colonies_swarmed = 0;
 };
 Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance);
+/// The same under a given weather, such as this year's to date and a continuation of it: land, colonies and luck of
+/// the replicate stay what they are.
+Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, const Chance& chance,
+                        const WeatherYear& year);
 
 /// One swarm in one trap.
 struct Catch {
