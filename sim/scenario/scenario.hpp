@@ -18,24 +18,24 @@ namespace maybough {
 struct Scenario {
     std::string name;
     std::string description;
-    std::string folder;           ///< where its files lie
-    std::string text;             ///< scenario.json as read, for provenance
-    int year = 2026;              ///< the season planned for
+    std::string folder;  ///< where its files lie
+    std::string text;    ///< scenario.json as read, for provenance
+    int year = 2026;     ///< the season planned for
     Land land;
     std::vector<Apiary> apiaries;
     HiveManagement apiary_management;
     std::vector<Spot> spots;
     std::vector<TrapKind> kinds;
     Keeper keeper;
-    Placement placement;          ///< traps as set, for `season` and as one side of `compare`; may be empty
-    WeatherRecord record;         ///< empty days where the scenario gives normals instead
+    Placement placement;   ///< traps as set, for `season` and as one side of `compare`; may be empty
+    WeatherRecord record;  ///< empty days where the scenario gives normals instead
     QualityReport weather_quality;
     Climate climate;
-    Parameters parameters;        ///< defaults, with the scenario's own values put over them
-    std::map<std::string, Belief> beliefs;  ///< by key; rows not named keep belief_of(row)
+    Parameters parameters;                     ///< defaults, with the scenario's own values put over them
+    std::map<std::string, Belief> beliefs;     ///< by key; rows not named keep belief_of(row)
     std::map<std::string, std::string> given;  ///< key -> where it was set, for `check`
 
-    Date first_day() const;       ///< of the simulated year
+    Date first_day() const;  ///< of the simulated year
     int days() const;
 };
 
@@ -44,7 +44,18 @@ struct Scenario {
 Scenario read_scenario(const std::string& path, const std::vector<std::string>& overlays = {});
 
 /// A weather file in any form we know, told by its content: GHCN-Daily fixed width or CSV, EPW, CSV with units.
+/// `station` picks one of several. Throws InputError with file and line.
 WeatherRecord read_weather(const std::string& path, const std::string& station = "");
+
+/// The same with what was met on the way. `columns` gives our column names (with unit) to a CSV file's own headers.
+struct WeatherReading {
+    WeatherRecord record;
+    std::string form;  ///< which of the forms it was
+    int traces = 0;    ///< rain marked as a trace, taken as 0 mm
+    int flagged = 0;   ///< values that had failed the archive's own checks, taken as missing
+};
+WeatherReading read_weather_file(const std::string& path, const std::string& station = "",
+                                 const std::map<std::string, std::string>& columns = {});
 
 /// A placement file: CSV with spot,kind,height_m,facing,hang,take_down,visit_every_days,lured.
 Placement read_placement(const std::string& path, const Scenario& scenario);
@@ -64,7 +75,7 @@ struct Starter {
     std::string country = "farmland";  ///< a habitat name for what lies everywhere
     std::string spots_file;            ///< CSV, GPX or GeoJSON; empty: a few example spots
     std::string hives_file;
-    std::string weather_file;          ///< empty: twelve normals to be corrected by the user
+    std::string weather_file;  ///< empty: twelve normals to be corrected by the user
 };
 /// Writes a scenario folder; refuses one that exists and is not empty.
 void write_starter(const std::string& folder, const Starter& starter);

@@ -1,0 +1,132 @@
+// Reads text files and the plain words in them.
+#include "scenario/text_file.hpp"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+#include "parameters/parameters.hpp"
+
+namespace maybough {
+
+namespace {
+namespace fs = std::filesystem;
+
+std::string missing_file_help(const fs::path& path) {
+    std::error_code ignored;
+    std::vector<std::string> names;
+    const fs::path folder = path.has_parent_path() ? path.parent_path() : fs::path(".");
+    for (fs::directory_iterator it(folder, ignored), end; !ignored && it != end; it.increment(ignored)) {
+        if (names.size() >= 1000) break;
+        names.push_back(it->path().filename().string());
+    }
+    return did_you_mean(path.filename().string(), names, "check the name and the folder");
+}
+}  // namespace
+
+std::string read_text(const std::string& path) {
+    std::error_code ignored;
+    if (fs::is_directory(path, ignored)) throw InputError(path, "found a folder, expected a file");
+    if (!fs::exists(path, ignored)) throw InputError(path, "there is no such file", missing_file_help(path));
+    std::ifstream in(path, std::ios::binary);
+    std::ostringstream whole;
+    if (!in || !(whole << in.rdbuf() || in.peek() == std::ifstream::traits_type::eof())) {
+        throw InputError(path, "the file cannot be read", "check that you may read it");
+    }
+    std::string text = whole.str();
+    if (text.rfind("\xEF\xBB\xBF", 0) == 0) text.erase(0, 3);
+    if (text.find('\0') != std::string::npos) {
+        throw InputError(path, "found zero bytes, expected plain text in UTF-8", "save it as text (CSV, UTF-8)");
+    }
+    return text;
+}
+
+std::vector<std::string_view> lines_of(std::string_view text) {
+    std::vector<std::string_view> lines;
+    while (!text.empty()) {
+        const std::size_t end = text.find('\n');
+        std::string_view line = text.substr(0, end);
+        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+        if (!line.empty() && line.back() == '\r') line.remove_suffix(1);
+        lines.push_back(line);
+    }
+    return lines;
+}
+
+std::string_view trimmed(std::string_view text) {
+    constexpr std::string_view blanks = " \t\r";
+    const std::size_t first = text.find_first_not_of(blanks);
+    if (first == std::string_view::npos) return {};
+    return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::optional<double> decimal_number(std::string_view text, DecimalSign sign) {
+    std::string plain(trimmed(text));
+    if (!plain.empty() && plain.front() == '+') plain.erase(0, 1);
+    if (sign == DecimalSign::point_or_comma && plain.find('.') == std::string::npos) {
+        const std::size_t comma = plain.find(',');
+        if (comma != std::string::npos) plain[comma] = '.';
+    }
+    if (plain.empty() || plain.find_first_not_of("0123456789.eE+-") != std::string::npos) return {};
+    double value = 0;
+    const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    if (error != std::errc{} || end != plain.data() + plain.size() || !std::isfinite(value)) return {};
+    return value;
+}
+
+std::optional<int> whole_number(std::string_view text) {
+    const std::string_view plain = trimmed(text);
+    int value = 0;
+    const auto [end, error] = std::from_chars(plain.data(), plain.data() + plain.size(), value);
+    if (plain.empty() || error != std::errc{} || end != plain.data() + plain.size()) return {};
+    return value;
+}
+
+Date year_first_date(std::string_view text, const std::string& place) {
+    const std::string_view plain = trimmed(text);
+    const auto fail = [&] {
+        return InputError(place, "found \"" + std::string(plain) + "\", expected a date such as 2026-04-05",
+                          "write year, month and day as YYYY-MM-DD");
+    };
+    const std::size_t first = plain.find_first_of("-/");
+    const std::size_t second = first == std::string_view::npos ? first : plain.find(plain[first], first + 1);
+    if (first != 4 || second == std::string_view::npos) throw fail();
+    const auto year = whole_number(plain.substr(0, first));
+    const auto month = whole_number(plain.substr(first + 1, second - first - 1));
+    const auto day = whole_number(plain.substr(second + 1));
+    if (!year || !month || !day || *year < 1600 || *month < 1 || *day < 1) throw fail();
+    const std::chrono::year_month_day civil{std::chrono::year{*year}, std::chrono::month{static_cast<unsigned>(*month)},
+                                            std::chrono::day{static_cast<unsigned>(*day)}};
+    if (!civil.ok()) throw fail();
+    return Date{civil};
+}
+
+std::string shortest(double value) {
+    std::array<char, 32> text{};
+    const auto [end, error] = std::to_chars(text.data(), text.data() + text.size(), value);
+    return error == std::errc{} ? std::string(text.data(), end) : "?";
+}
+
+std::string did_you_mean(std::string_view found, const std::vector<std::string>& known, const std::string& otherwise) {
+    const std::vector<std::string> near = nearest_keys(found, known);
+    if (near.empty()) return otherwise;
+    std::string text = "did you mean ";
+    for (std::size_t i = 0; i < near.size(); ++i) text += (i == 0 ? "" : " or ") + near[i];
+    return text + "?";
+}
+
+std::string listed(const std::vector<std::string>& words, std::size_t most) {
+    std::string text;
+    for (std::size_t i = 0; i < words.size() && i < most; ++i) text += (i == 0 ? "" : ", ") + words[i];
+    if (words.size() > most) text += " and " + std::to_string(words.size() - most) + " more";
+    return text;
+}
+
+std::string beside(const std::string& folder, const std::string& file) {
+    return folder.empty() ? file : (fs::path(folder) / file).string();
+}
+
+}  // namespace maybough

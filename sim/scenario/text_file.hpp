@@ -1,0 +1,47 @@
+// Text files as they lie on the disk: read whole, cut into lines, numbers and dates out of words.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/base.hpp"
+
+namespace maybough {
+
+/// The whole file without a byte-order mark. Throws InputError when it cannot be read, is a folder, or holds zero bytes
+/// that no text has; names files of nearly the same name in its folder.
+std::string read_text(const std::string& path);
+
+/// Lines without their line ends (LF or CRLF). A last line without an end counts; nothing after the last end does not.
+std::vector<std::string_view> lines_of(std::string_view text);
+
+/// Without blanks at both ends.
+std::string_view trimmed(std::string_view text);
+
+/// Whether `,` may stand for the decimal point: so in semicolon and tab files of many countries.
+enum class DecimalSign { point, point_or_comma };
+
+/// A finite decimal number filling the whole of `text`; nothing for anything else ("nan", "1e", "0x10", "").
+std::optional<double> decimal_number(std::string_view text, DecimalSign sign = DecimalSign::point);
+
+/// A whole number filling the whole of `text`.
+std::optional<int> whole_number(std::string_view text);
+
+/// A date with the year first: 2016-01-31, 2016/1/31. Throws InputError at `place` on anything else.
+Date year_first_date(std::string_view text, const std::string& place);
+
+/// A number as people write it: shortest form that reads back the same.
+std::string shortest(double value);
+
+/// "; did you mean a or b?" as a suggestion, or `otherwise` where nothing known is near.
+std::string did_you_mean(std::string_view found, const std::vector<std::string>& known, const std::string& otherwise);
+
+/// "a, b, c" for messages; with more than `most`, the rest is counted.
+std::string listed(const std::vector<std::string>& words, std::size_t most = 6);
+
+/// The file a scenario names, seen from the scenario's folder.
+std::string beside(const std::string& folder, const std::string& file);
+
+}  // namespace maybough
