@@ -1,6 +1,7 @@
 // Report: results file, terminal tables, plan.json, waypoints, map data, tables, page.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -11,16 +12,18 @@ namespace maybough {
 /// What every result file says of its run. Clock time is kept apart: comparisons skip it.
 struct Provenance {
     std::string command_line;
-    std::string command;          ///< "plan", "season", ...
+    std::string command;  ///< "plan", "season", ...
     std::string version;
-    std::string flags;            ///< compiler and build type
+    std::string flags;  ///< compiler and build type
     std::uint32_t seed = 1;
-    std::string written_at;       ///< ISO 8601, the only clock reading in a result
+    std::string written_at;  ///< ISO 8601, the only clock reading in a result
 };
 
-/// The plan as a readable table, with `width` columns at most.
-std::string plan_table(const Scenario& scenario, const Plan& plan);
+/// The plan for the terminal, at most 100 columns wide: the answer, the traps, the curve, what it rests on.
+std::string plan_table(const Scenario& scenario, const Plan& plan, const Provenance& origin = {});
+/// An ensemble of seasons for one placement.
 std::string season_table(const Scenario& scenario, const SeasonSummary& summary, const Placement& placement);
+/// Placements side by side; differences are against the first.
 std::string compare_table(const Scenario& scenario, const std::vector<ComparedPlacement>& sides);
 
 /// Writers. Each writes a temporary name beside the target and renames it; throws RunError when the disk refuses.
@@ -33,6 +36,9 @@ std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenan
 std::string traps_gpx(const Scenario& scenario, const Placement& placement, const Provenance& origin);
 std::string traps_geojson(const Scenario& scenario, const Placement& placement, const Provenance& origin);
 std::string traps_csv(const Scenario& scenario, const Placement& placement);
+/// RFC 5545 calendar: hang, visits, new lures, take down, as days without hours.
+std::string calendar_ics(const Scenario& scenario, const Placement& placement, const Provenance& origin);
+/// One HTML file that opens offline.
 std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenance& origin);
 
 /// Writes text whole or not at all.

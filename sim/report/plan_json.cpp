@@ -1,0 +1,156 @@
+// The plan as JSON: every number of it, keys with units.
+#include "report/json.hpp"
+#include "report/sections.hpp"
+
+namespace maybough {
+namespace {
+
+Json odds_json(const std::vector<double>& odds) {
+    Json list = Json::array();
+    for (std::size_t k = 0; k < odds.size(); ++k)
+        list.push_back({{"swarms", k + 1}, {"share_of_seasons", json_number(odds[k])}});
+    return list;
+}
+
+Json curve_json(const Scenario& scenario, const Plan& plan) {
+    Json curve = Json::array();
+    for (const CurvePoint& point : plan.curve) {
+        Json spots = Json::array();
+        for (const TrapSetting& set : point.placement) spots.push_back(plain_text(scenario.spots.at(set.spot).id));
+        curve.push_back({{"traps", point.traps},
+                         {"spots", std::move(spots)},
+                         {"catches", json_estimate(point.catches)},
+                         {"cost", json_estimate(point.cost)},
+                         {"value", json_estimate(point.value)},
+                         {"net", json_estimate(point.net)},
+                         {"marginal_catches", json_estimate(point.marginal_catches)},
+                         {"marginal_net", json_estimate(point.marginal_net)},
+                         {"outlay", json_number(point.outlay)},
+                         {"hours", json_number(point.hours)},
+                         {"odds_at_least", odds_json(point.odds_at_least)},
+                         {"worst_tenth_catches", json_number(point.worst_tenth_catches)}});
+    }
+    return curve;
+}
+
+Json traps_json(const Scenario& scenario, const Plan& plan) {
+    Json traps = Json::array();
+    for (std::size_t i = 0; i < plan.traps.size(); ++i) {
+        const PlannedTrap& planned = plan.traps[i];
+        Json trap = json_trap(scenario, planned.setting, i + 1);
+        trap["rank"] = planned.rank;
+        trap["catches"] = json_estimate(planned.catches);
+        trap["lost_without"] = json_estimate(planned.lost_without);
+        const bool has_next = planned.next_difference.n > 0;
+        trap["next_spot"] = has_next ? Json(plain_text(scenario.spots.at(planned.next_spot).id)) : Json(nullptr);
+        trap["lost_at_next_spot"] = has_next ? json_estimate(planned.next_difference) : Json(nullptr);
+        traps.push_back(std::move(trap));
+    }
+    return traps;
+}
+
+Json kinds_json(const Scenario& scenario, const Placement& placement) {
+    Json kinds = Json::array();
+    for (const KindNeed& need : kinds_needed(scenario, placement)) {
+        kinds.push_back({{"kind", plain_text(scenario.kinds.at(need.kind).id)},
+                         {"name", kind_name(scenario, need.kind)},
+                         {"used", need.used},
+                         {"to_build", need.to_build},
+                         {"material", json_number(need.material)},
+                         {"build_hours", json_number(need.build_hours)}});
+    }
+    return kinds;
+}
+
+Json search_json(const Scenario& scenario, const Plan& plan) {
+    Json tied = Json::array();
+    for (const auto& group : plan.tied_spots) {
+        Json spots = Json::array();
+        for (const std::size_t spot : group) spots.push_back(plain_text(scenario.spots.at(spot).id));
+        tied.push_back(std::move(spots));
+    }
+    return {{"bound_catches", json_number(plan.bound_catches)},
+            {"gap_net", json_number(plan.gap_net)},
+            {"surrogate",
+             {{"hunts", plan.surrogate.hunts},
+              {"rms_error", json_number(plan.surrogate.rms_error)},
+              {"r_squared", json_number(plan.surrogate.r_squared)},
+              {"predicted_share_in_traps", json_number(plan.surrogate.predicted_in_traps)},
+              {"seen_share_in_traps", json_number(plan.surrogate.seen_in_traps)}}},
+            {"hunts_asked", plan.hunts_asked},
+            {"hunts_run", plan.hunts_run},
+            {"tied_spots", std::move(tied)}};
+}
+
+Json sensitivities_json(const Plan& plan) {
+    Json list = Json::array();
+    for (const Sensitivity& s : ranked(plan.sensitivities)) {
+        const ParameterEntry* entry = find_parameter(s.key);
+        list.push_back({{"key", plain_text(s.key)},
+                        {"unit", entry == nullptr ? "" : std::string(entry->row.unit)},
+                        {"low", json_number(s.low)},
+                        {"high", json_number(s.high)},
+                        {"catches_at_low", json_number(s.catches_at_low)},
+                        {"catches_at_high", json_number(s.catches_at_high)},
+                        {"best_traps_at_low", s.best_traps_at_low},
+                        {"best_traps_at_high", s.best_traps_at_high}});
+    }
+    return list;
+}
+
+Json calendar_json(const Scenario& scenario, const Plan& plan) {
+    const auto series = [](const std::vector<double>& days) {
+        Json list = Json::array();
+        for (const double value : days) list.push_back(json_number(value));
+        return list;
+    };
+    return {{"first_day", iso(date_of(scenario, Day{0}))},
+            {"swarms_per_day", series(plan.swarm_days)},
+            {"catches_per_day", series(plan.catch_days)}};
+}
+
+Json effort_json(const Plan& plan) {
+    return {{"seed", plan.effort.seed},
+            {"record_seasons", plan.effort.record_seasons},
+            {"confirm_seasons", plan.effort.confirm_seasons},
+            {"question",
+             {{"max_traps", plan.question.max_traps},
+              {"budget", json_number(plan.question.budget)},
+              {"hours", json_number(plan.question.hours)},
+              {"exactly", plan.question.exactly},
+              {"at_least_swarms", plan.question.at_least_swarms},
+              {"at_least_odds", json_number(plan.question.at_least_odds)}}}};
+}
+
+}  // namespace
+
+std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenance& origin) {
+    const CurvePoint& best = recommended_point(plan);
+    Json json;
+    json["file_kind"] = "maybough plan";
+    json["format"] = 1;
+    json["origin"] = json_origin(origin);
+    json["scenario"] = {{"name", plain_text(scenario.name)},
+                        {"year", scenario.year},
+                        {"latitude_deg", scenario.land.centre.latitude_deg},
+                        {"longitude_deg", scenario.land.centre.longitude_deg},
+                        {"radius_m", scenario.land.radius_m},
+                        {"currency", plain_text(scenario.keeper.currency)}};
+    json["answer"] = plan_answer(scenario, plan);
+    json["recommended_traps"] = best.traps;
+    json["recommended_low"] = plan.recommended_low;
+    json["recommended_high"] = plan.recommended_high;
+    json["why_it_stops"] = why_it_stops(plan);
+    json["kinds"] = kinds_json(scenario, best.placement);
+    json["traps"] = traps_json(scenario, plan);
+    json["curve"] = curve_json(scenario, plan);
+    json["calendar"] = calendar_json(scenario, plan);
+    json["sensitivities"] = sensitivities_json(plan);
+    json["search"] = search_json(scenario, plan);
+    json["effort"] = effort_json(plan);
+    json["assumptions"] = assumptions(scenario);
+    json["cautions"] = cautions();
+    return json_text(json, 1) + "\n";
+}
+
+}  // namespace maybough

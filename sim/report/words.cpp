@@ -1,0 +1,100 @@
+// Words and numbers for people: rounding, money, compass, dates.
+#include "report/words.hpp"
+
+#include <array>
+#include <charconv>
+#include <cmath>
+
+namespace maybough {
+inline namespace words {
+
+std::string number(double value, int decimals) {
+    if (!std::isfinite(value)) return "n/a";
+    std::array<char, 400> buffer{};
+    const auto end =
+        std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, decimals);
+    std::string text(buffer.data(), end.ptr);
+    if (text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos) text.erase(0, 1);
+    return text;
+}
+
+std::string exact(double value) {
+    if (!std::isfinite(value)) return "";
+    std::array<char, 64> buffer{};
+    const auto end = std::to_chars(buffer.data(), buffer.data() + buffer.size(), value);
+    return {buffer.data(), end.ptr};
+}
+
+std::string with_error(const Estimate& estimate, int decimals) {
+    return number(estimate.mean, decimals) + " +- " + number(estimate.se, decimals);
+}
+
+std::string percent(double share) {
+    if (!std::isfinite(share)) return "n/a";
+    if (share > 0 && share < 0.01) return "<1 %";
+    if (share < 1 && share > 0.99) return ">99 %";
+    return number(100 * share, 0) + " %";
+}
+
+std::string counted(double count, std::string_view noun) {
+    const std::string figure = number(count, count == std::floor(count) ? 0 : 1);
+    return figure + " " + std::string(noun) + (figure == "1" ? "" : "s");
+}
+
+std::string money(double amount, const std::string& currency) {
+    return plain_text(currency) + " " + number(amount, std::abs(amount) < 10 && amount != 0 ? 2 : 0);
+}
+
+std::string height_words(double height_m) {
+    constexpr double metres_per_foot = 0.3048;  // exact by definition
+    return number(height_m, 1) + " m (" + number(height_m / metres_per_foot, 0) + " ft)";
+}
+
+std::string compass(double degrees) {
+    static constexpr std::array<const char*, 16> points{"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+                                                        "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
+    if (!std::isfinite(degrees)) return "any";
+    const double turned = std::fmod(std::fmod(degrees, 360.0) + 360.0, 360.0);
+    return points.at(static_cast<std::size_t>(std::lround(turned / 22.5)) % points.size());
+}
+
+std::string listed(const std::vector<std::string>& items) {
+    std::string text;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (i > 0) text += i + 1 == items.size() ? " and " : ", ";
+        text += items[i];
+    }
+    return text;
+}
+
+Date date_of(const Scenario& scenario, Day day) {
+    return scenario.first_day() + std::chrono::days{day.value};
+}
+
+std::string spot_name(const Scenario& scenario, std::size_t spot) {
+    if (spot >= scenario.spots.size())
+        throw ModelFault("a trap stands at spot " + std::to_string(spot) + " of " +
+                         std::to_string(scenario.spots.size()));
+    const Spot& found = scenario.spots[spot];
+    return plain_text(found.name.empty() ? found.id : found.name);
+}
+
+std::string kind_name(const Scenario& scenario, std::size_t kind) {
+    if (kind >= scenario.kinds.size())
+        throw ModelFault("a trap is of kind " + std::to_string(kind) + " of " + std::to_string(scenario.kinds.size()));
+    const TrapKind& found = scenario.kinds[kind];
+    return plain_text(found.name.empty() ? found.id : found.name);
+}
+
+std::vector<Day> visit_days(const TrapSetting& setting) {
+    std::vector<Day> days;
+    if (setting.visit_every_days <= 0) return days;
+    for (Day day = setting.hang + setting.visit_every_days; day < setting.take_down;
+         day = day + setting.visit_every_days) {
+        days.push_back(day);
+    }
+    return days;
+}
+
+}  // namespace words
+}  // namespace maybough
