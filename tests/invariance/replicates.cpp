@@ -11,7 +11,7 @@ using namespace maybough;
 namespace {
 
 const Scenario& demo() {
-    static const Scenario scenario = read_scenario(MAYBOUGH_SOURCE_DIR "/scenarios/DEMO");
+    static const Scenario scenario = read_scenario(MAYBOUGH_SOURCE_DIR "/scenarios/brindle-ferry");
     return scenario;
 }
 

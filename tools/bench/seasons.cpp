@@ -38,7 +38,7 @@ Placement some_traps(const Scenario& scenario, std::size_t count) {
 }  // namespace
 
 int main(int argc, char** argv) {
-    const Scenario scenario = read_scenario(argc > 1 ? argv[1] : MAYBOUGH_SOURCE_DIR "/scenarios/DEMO");
+    const Scenario scenario = read_scenario(argc > 1 ? argv[1] : MAYBOUGH_SOURCE_DIR "/scenarios/brindle-ferry");
     const Placement ten = some_traps(scenario, 10);
     Placement moved = ten;
     moved.back().spot = scenario.spots.size() - 1;
