@@ -30,43 +30,60 @@ struct SiteOffer {
     double distance_m = 0;
     double find_weight = 0;
     double log_odds = 0;
-    double open_from_h = 0;      ///< hours since the swarm hung; before it the site is tenanted
-    double open_until_h = 1e9;   ///< from then on it is taken by others
+    double open_from_h = 0;     ///< hours since the swarm hung; before it the site is tenanted
+    double open_until_h = 1e9;  ///< from then on it is taken by others
 };
 
 enum class HuntOutcome {
-    moved,           ///< flew to the chosen site
-    built_in_open,   ///< never agreed; settled on a branch
-    dispersed,       ///< ran out of stores
+    moved,          ///< flew to the chosen site
+    built_in_open,  ///< never agreed; settled on a branch
+    dispersed,      ///< ran out of stores
 };
 
 /// How one hunt went. Hours count from the moment the swarm hung.
 struct HuntResult {
     HuntOutcome outcome = HuntOutcome::dispersed;
-    SiteId site;                 ///< valid where moved
-    double arrival_h = 0;        ///< settled in the site (or ended)
-    double decision_h = 0;       ///< quorum sensed
-    double scouting_h = 0;       ///< hours of flyable daylight spent
+    SiteId site;            ///< valid where moved
+    double arrival_h = 0;   ///< settled in the site (or ended)
+    double decision_h = 0;  ///< quorum sensed
+    double scouting_h = 0;  ///< hours of flyable daylight spent
     int scouts = 0;
     int sites_found = 0;
     int sites_danced_for = 0;
-    int visitors_of_chosen = 0;  ///< different scouts that had been to the chosen site
+    int visitors_of_chosen = 0;    ///< different scouts that had been to the chosen site
     std::uint64_t found_mask = 0;  ///< bit site_bit(id) set for every site that any scout came upon; see found_site
 };
 
 /// The bit that stands for a site in HuntResult::found_mask; several sites share one.
-inline std::uint64_t site_bit(SiteId site) { return 1ULL << ((site.value * 2654435761U) >> 26U); }
+inline std::uint64_t site_bit(SiteId site) {
+    return 1ULL << ((site.value * 2654435761U) >> 26U);
+}
 
 /// False only where no scout of this hunt ever came upon the site: then closing it changes nothing.
-inline bool found_site(const HuntResult& result, SiteId site) { return (result.found_mask & site_bit(site)) != 0; }
+inline bool found_site(const HuntResult& result, SiteId site) {
+    return (result.found_mask & site_bit(site)) != 0;
+}
 
 /// One thing that happened in a hunt, for replay.
 struct HuntEvent {
     double hour = 0;
-    enum class Kind { found, visited, danced, stopped, rested, quorum, lifted, arrived, split, night, rain } kind{};
+    enum class Kind {
+        found,
+        visited,
+        danced,
+        stopped,
+        rested,
+        quorum,
+        lifted,
+        arrived,
+        split,
+        night,
+        rain,
+        followed
+    } kind{};
     int scout = -1;
     SiteId site;
-    double amount = 0;           ///< waggle runs, bees at the door
+    double amount = 0;  ///< waggle runs, bees at the door
 };
 using HuntTrace = std::vector<HuntEvent>;
 
