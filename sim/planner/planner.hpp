@@ -21,10 +21,10 @@ struct Effort {
 /// What the keeper asks for.
 struct Question {
     int max_traps = 15;
-    double budget = 0;          ///< money for the season, 0 = no limit
-    double hours = 0;           ///< the keeper's own hours for the season, 0 = no limit
-    int exactly = 0;            ///< plan just this many, 0 = where a trap no longer pays
-    int at_least_swarms = 0;    ///< with odds below; 0 = not asked
+    double budget = 0;        ///< money for the season, 0 = no limit
+    double hours = 0;         ///< the keeper's own hours for the season, 0 = no limit
+    int exactly = 0;          ///< plan just this many, 0 = where a trap no longer pays
+    int at_least_swarms = 0;  ///< with odds below; 0 = not asked
     double at_least_odds = 0.8;
 };
 
@@ -38,8 +38,9 @@ struct CurvePoint {
     Estimate net;
     Estimate marginal_catches;  ///< paired difference against one trap fewer
     Estimate marginal_net;
-    double outlay = 0;          ///< money to find before the season
-    double hours = 0;           ///< the keeper's hours, mean
+    double outlay = 0;                  ///< money to find before the season
+    double cash = 0;                    ///< money paid in the season: outlay and drives; what a budget limits
+    double hours = 0;                   ///< the keeper's hours, mean
     std::vector<double> odds_at_least;  ///< [k-1] = chance of at least k swarms, k = 1..
     double worst_tenth_catches = 0;     ///< mean of the worst tenth of seasons
 };
@@ -48,17 +49,19 @@ struct CurvePoint {
 struct PlannedTrap {
     TrapSetting setting;
     Estimate catches;           ///< its own catch within the plan
-    Estimate lost_without;      ///< what the total would lose without it, paired
+    Estimate lost_without;      ///< swarms a year the total would lose without it, paired
     int rank = 0;               ///< order in which the search added it
-    std::size_t next_spot = 0;  ///< best spot left unused, were this one refused
-    Estimate next_difference;   ///< paired loss by going there instead
+    std::size_t next_spot = 0;  ///< best spot left unused, were this one refused; spots.size() where none is left
+    TrapSetting next_setting;   ///< what would hang there
+    Estimate next_difference;   ///< swarms a year lost by going there instead, paired
+    Estimate next_net_loss;     ///< net worth lost by going there instead, paired
 };
 
 /// How well the surrogate foretells the full agent model, on situations it was not fitted to.
 struct SurrogateCheck {
     std::int64_t hunts = 0;
-    double rms_error = 0;        ///< of a choice probability, net of sampling noise
-    double r_squared = 0;        ///< net of sampling noise
+    double rms_error = 0;  ///< of a choice probability, net of sampling noise
+    double r_squared = 0;  ///< net of sampling noise
     double predicted_in_traps = 0;
     double seen_in_traps = 0;
 };
@@ -75,19 +78,20 @@ struct Sensitivity {
 };
 
 struct Plan {
-    std::vector<CurvePoint> curve;          ///< 0, 1, 2, ... traps
-    int recommended = 0;                    ///< index into curve
-    int recommended_low = 0;                ///< fewest traps that cannot be told from the best at 95 %
+    std::vector<CurvePoint> curve;  ///< 0, 1, 2, ... traps
+    int recommended = 0;            ///< index into curve
+    int recommended_low = 0;        ///< fewest traps that cannot be told from the best at 95 %
     int recommended_high = 0;
     std::string why_it_stops;
     std::vector<PlannedTrap> traps;
     std::vector<std::vector<std::size_t>> tied_spots;  ///< spots the seasons cannot tell apart
-    double bound_catches = 0;               ///< no placement of that many traps catches more by the surrogate (upper bound)
-    double gap_net = 0;                     ///< upper limit, 95 %, of net value missed by the search
+    double search_catches = 0;  ///< catches of the recommended plan by the surrogate, on the recorded seasons
+    double bound_catches = 0;   ///< no placement of that many traps catches more by the surrogate (upper bound)
+    double gap_net = 0;         ///< upper limit, 95 %, of net value missed by the search
     SurrogateCheck surrogate;
     std::vector<Sensitivity> sensitivities;
-    std::vector<double> swarm_days;         ///< per day of the simulated year: mean swarms hung in the area
-    std::vector<double> catch_days;         ///< per day: mean catches under the recommended plan
+    std::vector<double> swarm_days;  ///< per day of the simulated year: mean swarms hung in the area
+    std::vector<double> catch_days;  ///< per day: mean catches under the recommended plan
     std::int64_t hunts_asked = 0;
     std::int64_t hunts_run = 0;
     Effort effort;
@@ -108,7 +112,7 @@ struct ComparedPlacement {
     Estimate catches;
     Estimate cost;
     Estimate net;
-    Estimate catches_less_first;   ///< paired difference against the first
+    Estimate catches_less_first;  ///< paired difference against the first
     Estimate net_less_first;
     double odds_better_than_first = 0;  ///< share of seasons with more net than the first, ties half
 };

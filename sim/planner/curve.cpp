@@ -1,0 +1,137 @@
+// Builds the curve from trials and reads the recommendation off it.
+#include "planner/curve.hpp"
+
+#include <cmath>
+#include <sstream>
+
+namespace maybough {
+
+std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
+                                 const std::vector<PlacementMoney>& money) {
+    std::vector<CurvePoint> curve;
+    for (std::size_t k = 0; k < placements.size(); ++k) {
+        CurvePoint point;
+        point.traps = static_cast<int>(k);
+        point.placement = placements[k];
+        const std::vector<double> catches = trials.column(k, catches_in);
+        point.catches = estimate(catches);
+        point.cost = estimate(trials.column(k, cost_in));
+        point.value = estimate(trials.column(k, value_in));
+        point.net = estimate(trials.column(k, net_in));
+        if (k > 0) {
+            point.marginal_catches = estimate(trials.difference(k, k - 1, catches_in));
+            point.marginal_net = estimate(trials.difference(k, k - 1, net_in));
+        }
+        point.outlay = money[k].outlay;
+        point.cash = money[k].cash;
+        point.hours = estimate(trials.column(k, hours_in)).mean;
+        point.odds_at_least = odds_at_least(catches);
+        point.worst_tenth_catches = worst_tenth(catches);
+        curve.push_back(std::move(point));
+    }
+    return curve;
+}
+
+int best_number(const Trials& trials) {
+    int best = 0;
+    double best_net = -1e300;
+    for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
+        const double net = estimate(trials.column(k, net_in)).mean;
+        if (net > best_net) {
+            best_net = net;
+            best = static_cast<int>(k);
+        }
+    }
+    return best;
+}
+
+int number_for_odds(const Trials& trials, int swarms, double odds) {
+    for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
+        const std::vector<double> chances = odds_at_least(trials.column(k, catches_in), swarms);
+        const auto wanted = static_cast<std::size_t>(swarms - 1);
+        if (chances.size() > wanted && chances[wanted] >= odds) return static_cast<int>(k);
+    }
+    return -1;
+}
+
+std::pair<int, int> numbers_like(const Trials& trials, int chosen) {
+    const auto n = static_cast<int>(trials.outcomes.size());
+    const auto alike = [&](int k) {
+        const Estimate d =
+            estimate(trials.difference(static_cast<std::size_t>(k), static_cast<std::size_t>(chosen), net_in));
+        return std::abs(d.mean) <= d.half_width_95;
+    };
+    int low = chosen;
+    int high = chosen;
+    for (int k = 0; k < chosen && low == chosen; ++k) {
+        if (alike(k)) low = k;
+    }
+    for (int k = n - 1; k > chosen && high == chosen; --k) {
+        if (alike(k)) high = k;
+    }
+    return {low, high};
+}
+
+std::string why_it_stops(const std::vector<CurvePoint>& curve, int recommended, const Question& question,
+                         LastPoint last, const std::string& currency) {
+    std::ostringstream text;
+    text.setf(std::ios::fixed);
+    text.precision(2);
+    const auto size = static_cast<int>(curve.size());
+    if (question.exactly > 0 && recommended == question.exactly) {
+        text << "just " << question.exactly << " traps were asked for";
+        return text.str();
+    }
+    if (recommended + 1 < size) {
+        const CurvePoint& next = curve[static_cast<std::size_t>(recommended) + 1];
+        const CurvePoint& here = curve[static_cast<std::size_t>(recommended)];
+        text << "one more trap would add " << next.marginal_catches.mean << " swarms a year, worth "
+             << next.value.mean - here.value.mean << " " << currency << ", and cost " << next.cost.mean - here.cost.mean
+             << " " << currency;
+        if (question.at_least_swarms > 0) text << "; the odds asked for are reached without it";
+        return text.str();
+    }
+    switch (last) {
+        case LastPoint::most_traps:
+            text << "no more than " << recommended << " traps were allowed";
+            break;
+        case LastPoint::money:
+            text << "the budget does not reach a further trap";
+            break;
+        case LastPoint::hours:
+            text << "the hours do not reach a further trap";
+            break;
+        case LastPoint::places:
+            text << "every spot that may be used has its trap";
+            break;
+    }
+    if (recommended > 0) {
+        text << "; the last one adds " << curve.back().marginal_catches.mean << " swarms a year and "
+             << curve.back().marginal_net.mean << " " << currency << " after its cost";
+    }
+    return text.str();
+}
+
+std::vector<double> falling_fit(const std::vector<double>& values, const std::vector<double>& weights) {
+    struct Pool {
+        double sum;
+        double weight;
+        std::size_t length;
+        double mean() const { return sum / weight; }
+    };
+    std::vector<Pool> blocks;
+    for (std::size_t i = 0; i < values.size(); ++i) {
+        blocks.push_back({values[i] * weights[i], weights[i], 1});
+        while (blocks.size() > 1 && blocks[blocks.size() - 2].mean() < blocks.back().mean()) {
+            const Pool last = blocks.back();
+            blocks.pop_back();
+            blocks.back() = {blocks.back().sum + last.sum, blocks.back().weight + last.weight,
+                             blocks.back().length + last.length};
+        }
+    }
+    std::vector<double> fitted;
+    for (const Pool& block : blocks) fitted.insert(fitted.end(), block.length, block.mean());
+    return fitted;
+}
+
+}  // namespace maybough

@@ -1,0 +1,229 @@
+// The main job: record, fit, search, tune, confirm, report.
+#include <algorithm>
+#include <cmath>
+
+#include "planner/curve.hpp"
+#include "planner/gap.hpp"
+#include "planner/options.hpp"
+#include "planner/plan_detail.hpp"
+#include "planner/record.hpp"
+#include "planner/worth_knowing.hpp"
+
+namespace maybough {
+
+namespace {
+constexpr std::uint32_t tuning_seasons = 24;
+/// Share of the report's seasons that choosing among numbers of traps gets, on luck of its own.
+constexpr double confirm_share = 1.0 / 3;
+constexpr std::uint32_t gap_batches = 10;
+const std::vector<int> intervals_to_try{5, 7, 10, 14};
+
+std::uint32_t whole_beliefs(double seasons) {
+    const double beliefs = std::max(2.0, std::ceil(seasons / seasons_per_belief));
+    return static_cast<std::uint32_t>(beliefs) * seasons_per_belief;
+}
+
+/// What the stages hand on.
+struct Work {
+    const Scenario& scenario;
+    const Question& question;
+    const Effort& effort;
+    Limits limits;
+    Records records;
+    ChoiceWeights weights{};
+    Regime regime;
+    std::vector<TrapSetting> options;
+    Demand demand;
+    Found found;
+};
+
+Placement placement_of(const Work& work, std::size_t traps) {
+    Placement placement;
+    for (std::size_t i = 0; i < traps; ++i) placement.push_back(work.options[work.found.order[i]]);
+    return placement;
+}
+
+void search_options(Work& work) {
+    work.options = make_options(work.scenario, work.regime, work.records, work.weights, work.effort.threads);
+    work.demand = make_demand(work.scenario, work.options, work.records, work.weights, work.effort.threads);
+    work.found = search(work.demand, work.limits, work.question.exactly);
+}
+
+/// Visit interval and vial by the full model on seasons of their own; searches again where they change.
+void tune_regime(Work& work, Plan& plan, const Progress& progress) {
+    const std::size_t traps = std::max<std::size_t>(work.found.best, std::min<std::size_t>(1, work.found.order.size()));
+    if (traps == 0) return;
+    std::vector<Regime> regimes;
+    for (const bool lured : {true, false}) {
+        if (lured && !work.scenario.keeper.use_lure) continue;
+        for (const int every : intervals_to_try) {
+            regimes.push_back({work.regime.hang, work.regime.take_down, every, lured});
+        }
+    }
+    std::vector<Placement> placements;
+    for (const Regime& regime : regimes) {
+        Placement placement = placement_of(work, traps);
+        for (TrapSetting& setting : placement) {
+            setting.visit_every_days = regime.visit_every_days;
+            setting.lured = regime.lured;
+        }
+        placements.push_back(std::move(placement));
+    }
+    const Trials trials =
+        run_trials(work.scenario, placements, 0, first_tuning_season, tuning_seasons, work.effort, progress);
+    plan.hunts_asked += trials.asked;
+    plan.hunts_run += trials.run;
+    const auto best = static_cast<std::size_t>(best_number(trials));
+    const bool same =
+        regimes[best].visit_every_days == work.regime.visit_every_days && regimes[best].lured == work.regime.lured;
+    work.regime = regimes[best];
+    if (!same) search_options(work);
+}
+
+std::vector<PlacementMoney> money_of(const Scenario& scenario, const std::vector<Placement>& placements) {
+    std::vector<PlacementMoney> money;
+    for (const Placement& placement : placements) {
+        const Bill b = bill(placement, scenario.kinds, scenario.spots, scenario.keeper, scenario.parameters.keeper);
+        money.push_back({b.outlay, cash_of(b, scenario.keeper)});
+    }
+    return money;
+}
+
+LastPoint last_point(const Work& work) {
+    if (static_cast<int>(work.found.order.size()) >= work.limits.max_traps) return LastPoint::most_traps;
+    Limits no_money = work.limits;
+    no_money.cash = 0;
+    if (greedy(work.demand, no_money, Judge::net, work.found.order).size() > work.found.order.size()) {
+        return LastPoint::money;
+    }
+    no_money.hours = 0;
+    if (greedy(work.demand, no_money, Judge::net, work.found.order).size() > work.found.order.size()) {
+        return LastPoint::hours;
+    }
+    return LastPoint::places;
+}
+
+/// Fewest traps that use every must-spot.
+int must_traps(const Work& work) {
+    int must = 0;
+    for (std::size_t i = 0; i < work.found.order.size(); ++i) {
+        if (work.demand.options[work.found.order[i]].must) must = static_cast<int>(i) + 1;
+    }
+    return must;
+}
+
+int recommend(const Work& work, const Trials& confirm) {
+    const auto most = static_cast<int>(work.found.order.size());
+    const int must = must_traps(work);
+    if (work.question.exactly > 0) return std::min(work.question.exactly, most);
+    if (work.question.at_least_swarms > 0) {
+        const int number = number_for_odds(confirm, work.question.at_least_swarms, work.question.at_least_odds);
+        return number < 0 ? most : std::max(number, must);
+    }
+    return std::max(must, best_number(confirm));
+}
+
+Gap gap_on(const Work& work, const Trials& confirm, int recommended) {
+    std::vector<double> gaps;
+    const auto seasons = static_cast<std::uint32_t>(confirm.seasons());
+    const std::uint32_t length =
+        std::max(seasons_per_belief, whole_beliefs(static_cast<double>(seasons) / gap_batches));
+    const Chosen chosen(work.found.order.begin(), work.found.order.begin() + recommended);
+    const int count = work.question.exactly > 0 ? recommended : work.limits.max_traps;
+    for (std::uint32_t from = 0; from + length <= seasons; from += length) {
+        Records batch;
+        batch.seed = work.effort.seed;
+        batch.first_season = confirm.first_season + from;
+        batch.days_to_settle = work.records.days_to_settle;
+        for (std::uint32_t s = from; s < from + length; ++s) {
+            batch.parameters.push_back(draw_beliefs(work.scenario, work.effort.seed, confirm.first_season + s));
+        }
+        for (SwarmCase one : confirm.situations) {
+            if (one.season < from || one.season >= from + length) continue;
+            one.season -= from;
+            batch.cases.push_back(one);
+        }
+        const Demand demand = make_demand(work.scenario, work.options, batch, work.weights, work.effort.threads);
+        gaps.push_back(batch_gap(demand, work.limits, chosen, count));
+    }
+    return gap_of(gaps);
+}
+
+void fill_calendars(Plan& plan, const Trials& report, int days) {
+    plan.swarm_days.assign(static_cast<std::size_t>(days), 0);
+    plan.catch_days.assign(static_cast<std::size_t>(days), 0);
+    const double share = 1.0 / static_cast<double>(std::max<std::size_t>(1, report.seasons()));
+    for (const auto& season : report.swarm_days) {
+        for (const int day : season) plan.swarm_days[static_cast<std::size_t>(day)] += share;
+    }
+    for (const auto& season : report.followed) {
+        for (const FollowedCatch& caught : season) {
+            const auto day = static_cast<std::size_t>(std::clamp(caught.day, 0, days - 1));
+            plan.catch_days[day] += share;
+        }
+    }
+}
+
+Work prepare(const Scenario& scenario, const Question& question, const Effort& effort, Plan& plan,
+             const Progress& record_progress) {
+    Work work{scenario, question, effort, {}, {}, {}, {}, {}, {}, {}};
+    work.limits = {std::max(question.max_traps, question.exactly), question.budget, question.hours};
+    work.records = record_seasons(scenario, effort, first_record_season, effort.record_seasons, record_progress);
+    work.weights = fit_records(work.records, plan.surrogate).weights;
+    settle_rivals(work.records, work.weights);
+    work.regime = regime_for(scenario, work.records.swarm_days);
+    plan.hunts_asked += work.records.asked;
+    plan.hunts_run += work.records.run;
+    return work;
+}
+}  // namespace
+
+Plan make_plan(const Scenario& scenario, const Question& question, const Effort& effort, const Progress& progress) {
+    Plan plan;
+    plan.effort = effort;
+    plan.question = question;
+    const std::uint32_t report_seasons = whole_beliefs(effort.confirm_seasons);
+    const std::uint32_t confirm_seasons = whole_beliefs(effort.confirm_seasons * confirm_share);
+    Stages stages(progress, effort.record_seasons + tuning_seasons + confirm_seasons + report_seasons);
+
+    // Learn from recorded seasons, search on them, settle the visits.
+    Work work = prepare(scenario, question, effort, plan, stages.stage(effort.record_seasons));
+    search_options(work);
+    tune_regime(work, plan, stages.stage(tuning_seasons));
+    std::vector<Placement> placements;
+    for (std::size_t k = 0; k <= work.found.order.size(); ++k) placements.push_back(placement_of(work, k));
+
+    // Choose the number of traps on fresh seasons of the full model.
+    const Trials confirm = run_trials(scenario, placements, work.found.best, first_confirm_season, confirm_seasons,
+                                      effort, stages.stage(confirm_seasons), &work.weights);
+    plan.hunts_asked += confirm.asked;
+    plan.hunts_run += confirm.run;
+    plan.recommended = recommend(work, confirm);
+    plan.gap_net = gap_on(work, confirm, plan.recommended).limit_95;
+
+    // Print from seasons that chose nothing.
+    const auto k = static_cast<std::size_t>(plan.recommended);
+    PlanDetail detail = detail_of(scenario, work.demand, work.options, work.limits, work.found.order, k);
+    const Trials report =
+        report_trials(scenario, placements, detail, k, report_seasons, effort, stages.stage(report_seasons));
+    plan.hunts_asked += report.asked;
+    plan.hunts_run += report.run;
+    plan.curve = curve_of(report, placements, money_of(scenario, placements));
+    std::tie(plan.recommended_low, plan.recommended_high) = numbers_like(report, plan.recommended);
+    plan.why_it_stops =
+        why_it_stops(plan.curve, plan.recommended, question, last_point(work), scenario.keeper.currency);
+    plan.traps = planned_traps(scenario, detail, report);
+    plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
+    fill_calendars(plan, report, scenario.days());
+    plan.sensitivities =
+        sensitivities_of(unknowns_of(scenario, effort.seed, report.first_season, report.seasons()), report, k);
+
+    const Chosen chosen(work.found.order.begin(), work.found.order.begin() + plan.recommended);
+    plan.search_catches = catches_of(work.demand, chosen);
+    const Demand plain = catches_only(work.demand);
+    const Limits count_only{plan.recommended, 0, 0};
+    plan.bound_catches = upper_bound(plain, count_only, plan.recommended, greedy(plain, count_only, Judge::catches));
+    return plan;
+}
+
+}  // namespace maybough

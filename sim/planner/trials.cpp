@@ -1,0 +1,128 @@
+// Lives through seasons under several placements with common random numbers.
+#include "planner/trials.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <functional>
+#include <numeric>
+
+namespace maybough {
+
+namespace {
+struct OneSeason {
+    std::vector<Outcome> outcomes;
+    std::vector<FollowedCatch> followed;
+    std::vector<int> swarm_days;
+    std::vector<SwarmCase> situations;
+    std::int64_t asked = 0;
+    std::int64_t run = 0;
+};
+
+Outcome outcome_of(const SeasonRecord& record) {
+    Outcome outcome{static_cast<double>(record.catches.size()), record.value, record.cost, record.bill.hours};
+    for (const Catch& caught : record.catches) outcome.hours += caught.taking.hours;
+    return outcome;
+}
+
+OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
+                  const Chance& chance, const ChoiceWeights* weights) {
+    OneSeason one;
+    const Parameters parameters = draw_beliefs(scenario, chance.seed, chance.replicate);
+    const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
+    HuntMemo memo;
+    for (std::size_t p = 0; p < placements.size(); ++p) {
+        const SeasonRecord record = run_season(scenario, parameters, backdrop, placements[p], chance, &memo);
+        one.outcomes.push_back(outcome_of(record));
+        if (p != follow) continue;
+        for (const Catch& caught : record.catches) one.followed.push_back({caught.trap, caught.caught.value});
+    }
+    for (const Swarm& swarm : backdrop.swarms) {
+        if (distance_m(swarm.at, {}) <= scenario.land.radius_m) one.swarm_days.push_back(swarm.day.value);
+    }
+    if (weights != nullptr) one.situations = situations_of(scenario, backdrop, parameters, chance, *weights);
+    one.asked = memo.asked;
+    one.run = memo.run;
+    return one;
+}
+}  // namespace
+
+double catches_in(const Outcome& outcome) {
+    return outcome.catches;
+}
+double value_in(const Outcome& outcome) {
+    return outcome.value;
+}
+double cost_in(const Outcome& outcome) {
+    return outcome.cost;
+}
+double net_in(const Outcome& outcome) {
+    return outcome.net();
+}
+double hours_in(const Outcome& outcome) {
+    return outcome.hours;
+}
+
+std::vector<double> Trials::column(std::size_t placement, double (*of)(const Outcome&)) const {
+    std::vector<double> values;
+    for (const Outcome& outcome : outcomes[placement]) values.push_back(of(outcome));
+    return values;
+}
+
+std::vector<double> Trials::difference(std::size_t placement, std::size_t other, double (*of)(const Outcome&)) const {
+    std::vector<double> values;
+    for (std::size_t s = 0; s < seasons(); ++s) values.push_back(of(outcomes[placement][s]) - of(outcomes[other][s]));
+    return values;
+}
+
+Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
+                  std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
+                  const ChoiceWeights* weights) {
+    Trials trials;
+    trials.first_season = first;
+    trials.outcomes.resize(placements.size());
+    run_in_order<OneSeason>(
+        first, first + count, effort.threads,
+        [&](std::uint32_t season) {
+            return try_all(scenario, placements, follow, {effort.seed, season}, weights);
+        },
+        [&](std::uint32_t season, OneSeason&& one) {
+            for (std::size_t p = 0; p < placements.size(); ++p) trials.outcomes[p].push_back(one.outcomes[p]);
+            trials.followed.push_back(std::move(one.followed));
+            trials.swarm_days.push_back(std::move(one.swarm_days));
+            for (SwarmCase& situation : one.situations) {
+                situation.season = season - first;
+                trials.situations.push_back(situation);
+            }
+            trials.asked += one.asked;
+            trials.run += one.run;
+        },
+        progress);
+    return trials;
+}
+
+double worst_tenth(std::vector<double> values) {
+    if (values.empty()) return 0;
+    std::sort(values.begin(), values.end());
+    const std::size_t worst = std::max<std::size_t>(1, values.size() / 10);
+    return std::accumulate(values.begin(), values.begin() + static_cast<std::ptrdiff_t>(worst), 0.0) /
+           static_cast<double>(worst);
+}
+
+std::vector<double> odds_at_least(const std::vector<double>& counts, int most) {
+    std::vector<double> odds;
+    for (int k = 1; k <= most; ++k) {
+        const auto n = std::count_if(counts.begin(), counts.end(), [k](double c) { return c >= k; });
+        if (n == 0) break;
+        odds.push_back(static_cast<double>(n) / static_cast<double>(counts.size()));
+    }
+    return odds;
+}
+
+Progress Stages::stage(std::uint32_t steps) {
+    const std::uint32_t before = before_;
+    before_ += steps;
+    if (!outside_) return {};
+    return [this, before](std::uint32_t done, std::uint32_t) { outside_(before + done, total_); };
+}
+
+}  // namespace maybough

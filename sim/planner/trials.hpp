@@ -1,0 +1,74 @@
+// Trials: several placements lived through on the same seasons by the full agent model; their numbers as tables.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+#include "planner/record.hpp"
+
+namespace maybough {
+
+/// One placement in one season.
+struct Outcome {
+    double catches = 0;
+    double value = 0;
+    double cost = 0;
+    double hours = 0;  ///< of the keeper, taking swarms included
+    double net() const { return value - cost; }
+};
+
+/// Where and when each catch of the followed placement fell, for one season.
+struct FollowedCatch {
+    std::size_t trap = 0;
+    int day = 0;
+};
+
+/// Placements by seasons.
+struct Trials {
+    std::uint32_t first_season = 0;
+    std::vector<std::vector<Outcome>> outcomes;        ///< [placement][season]
+    std::vector<std::vector<FollowedCatch>> followed;  ///< [season], of the placement asked for
+    std::vector<std::vector<int>> swarm_days;          ///< [season], swarms hung in the area
+    std::vector<SwarmCase> situations;                 ///< where asked for: each season's swarms, for the surrogate
+    std::int64_t asked = 0;
+    std::int64_t run = 0;
+
+    std::size_t seasons() const { return outcomes.empty() ? 0 : outcomes.front().size(); }
+    /// One number of one placement, season by season.
+    std::vector<double> column(std::size_t placement, double (*of)(const Outcome&)) const;
+    /// The same less that of another placement in the same season.
+    std::vector<double> difference(std::size_t placement, std::size_t other, double (*of)(const Outcome&)) const;
+};
+
+double catches_in(const Outcome& outcome);
+double value_in(const Outcome& outcome);
+double cost_in(const Outcome& outcome);
+double net_in(const Outcome& outcome);
+double hours_in(const Outcome& outcome);
+
+/// Lives through `count` seasons from `first` under each placement: one backdrop and one memo a season.
+/// `follow` names the placement whose single catches are kept; `weights`, where given, asks for situations.
+Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
+                  std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
+                  const ChoiceWeights* weights = nullptr);
+
+/// Mean of the worst tenth of `values` (at least one of them).
+double worst_tenth(std::vector<double> values);
+
+/// [k-1] = share of values of at least k, up to the largest k that occurs, at most `most`.
+std::vector<double> odds_at_least(const std::vector<double>& counts, int most = 20);
+
+/// Progress over several stages as one count.
+class Stages {
+  public:
+    Stages(const Progress& outside, std::uint32_t total) : outside_(outside), total_(total) {}
+    /// What a stage of `steps` steps reports to; the next stage goes on behind it.
+    Progress stage(std::uint32_t steps);
+
+  private:
+    const Progress& outside_;
+    std::uint32_t total_;
+    std::uint32_t before_ = 0;
+};
+
+}  // namespace maybough
