@@ -78,10 +78,11 @@
     ROW(summer_full_dd, "degree-days C", 650, 20, 2000, fixed, 610, 690, from_memory, "Ohio phenology list: linden 1100 to 1250 F", "degree-days of the full summer flow (lime, clover)") \
     ROW(summer_fades_dd, "degree-days C", 900, 50, 3000, fixed, 800, 1000, assumed, "", "degree-days at which the summer flow fades") \
     ROW(summer_over_dd, "degree-days C", 1300, 100, 4000, fixed, 1100, 1500, assumed, "", "degree-days at which the summer flow is over") \
-    ROW(early_latest_day, "d", 105, 30, 200, fixed, 95, 125, assumed, "", "day of the simulated year by which early pollen is full even without heat") \
-    ROW(fruit_latest_day, "d", 142, 40, 230, fixed, 135, 155, assumed, "", "day by which fruit bloom is full even without heat") \
-    ROW(spring_latest_day, "d", 168, 50, 250, fixed, 158, 180, assumed, "", "day by which the spring trees' bloom is full even without heat") \
-    ROW(summer_latest_day, "d", 192, 60, 290, fixed, 182, 205, assumed, "", "day by which the summer flow is full even without heat") \
+    ROW(early_latest_day, "d", 120, 30, 220, fixed, 105, 140, assumed, "", "day of the simulated year by which early pollen is full without any heat") \
+    ROW(fruit_latest_day, "d", 165, 40, 250, fixed, 150, 180, assumed, "", "day by which fruit bloom is full without any heat") \
+    ROW(spring_latest_day, "d", 190, 50, 270, fixed, 175, 205, assumed, "", "day by which the spring trees' bloom is full without any heat") \
+    ROW(summer_latest_day, "d", 215, 60, 300, fixed, 200, 230, assumed, "", "day by which the summer flow is full without any heat") \
+    ROW(calendar_share, "1", 0.6, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of the lag of heat behind the calendar that plants of cool places and years make up") \
     ROW(summer_ends_day, "d", 243, 150, 330, fixed, 230, 255, assumed, "", "day at which the summer flow ends whatever the heat; it fades over the month before") \
     ROW(late_opens_day, "d", 220, 120, 320, fixed, 210, 235, practice, "common practice: heather, goldenrod and ivy flower by date", "day at which late flowers open") \
     ROW(late_full_day, "d", 240, 130, 330, fixed, 230, 255, practice, "common practice", "day of full late bloom") \

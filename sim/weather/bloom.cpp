@@ -12,22 +12,27 @@ double window(double x, double opens, double full, double fades, double over) {
     return ramp(x, opens, full) * ramp(x, over, fades);
 }
 
-/// Degree-days that the calendar alone stands for: plants of cool places flower by date, and a year without heat still
-/// flowers, late. A broken line through each kind's latest day.
-double degree_days_by_date(int season_day, const WeatherParameters& p) {
-    constexpr double lead_days = 30;  // before its latest day the calendar alone opens nothing of the first kind
+/// Degree-days by the calendar: a broken line that brings every kind to full bloom on its latest day without any heat.
+double degree_days_by_date(double day, const WeatherParameters& p) {
+    constexpr double lead_days = 30;  // so long before its latest day the calendar begins to move the first kind
     const std::array<std::array<double, 2>, 5> knots{{{p.early_latest_day - lead_days, 0},
                                                       {p.early_latest_day, p.early_full_dd},
                                                       {p.fruit_latest_day, p.fruit_full_dd},
                                                       {p.spring_latest_day, p.spring_full_dd},
                                                       {p.summer_latest_day, p.summer_full_dd}}};
-    if (season_day <= knots[0][0]) return 0;
-    for (std::size_t i = 1; i < knots.size(); ++i) {
-        if (season_day < knots[i][0]) {
-            return knots[i - 1][1] + (knots[i][1] - knots[i - 1][1]) * ramp(season_day, knots[i - 1][0], knots[i][0]);
-        }
+    if (day <= knots[0][0]) return 0;
+    double degree_days = knots[4][1];
+    for (std::size_t i = knots.size() - 1; i > 0; --i) {
+        if (day >= knots[i][0]) break;
+        degree_days = knots[i - 1][1] + (knots[i][1] - knots[i - 1][1]) * ramp(day, knots[i - 1][0], knots[i][0]);
     }
-    return knots[4][1];
+    return degree_days / p.calendar_share;
+}
+
+/// Degree-days that plants go by. Known needs of heat are from warm summers; plants of cool places flower with less,
+/// and a year without heat still flowers: where heat lags behind the calendar, a share of the lag is made up.
+double bloom_clock(double degree_days_c, double day, const WeatherParameters& p) {
+    return degree_days_c + p.calendar_share * std::max(0.0, degree_days_by_date(day, p) - degree_days_c);
 }
 }  // namespace
 
@@ -35,8 +40,8 @@ std::array<float, bloom_kinds> bloom_of(double degree_days_c, int season_day, do
                                         const WeatherParameters& p) {
     if (tmin_c < p.frost_stops_bloom_c) return {};
     constexpr double fade_days = 30;
-    const double clock = std::max(degree_days_c, degree_days_by_date(season_day, p));
     const double day = season_day;
+    const double clock = bloom_clock(degree_days_c, day, p);
     const double summer = window(clock, p.summer_opens_dd, p.summer_full_dd, p.summer_fades_dd, p.summer_over_dd) *
                           ramp(day, p.summer_ends_day, p.summer_ends_day - fade_days);
     return {static_cast<float>(window(clock, p.early_opens_dd, p.early_full_dd, p.early_fades_dd, p.early_over_dd)),

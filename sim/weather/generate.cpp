@@ -24,20 +24,6 @@ const Phase& phase_of(Date date) {
     return phases()[static_cast<std::size_t>(day_of_year(date))];
 }
 
-/// Spreads and winds from harmonics fitted to few days may dip too low.
-constexpr double least_sd_c = 0.3;
-constexpr double least_wind_ms = 0.2;
-
-double tmax_sd(const Climate& climate, bool wet, const Phase& phase) {
-    return std::max(least_sd_c, at_phase(climate.tmax_sd_c[wet ? 1 : 0], phase));
-}
-double tmin_sd(const Climate& climate, const Phase& phase) {
-    return std::max(least_sd_c, at_phase(climate.tmin_sd_c, phase));
-}
-double mean_wind(const Climate& climate, const Phase& phase) {
-    return std::max(least_wind_ms, at_phase(climate.wind_mean_ms, phase));
-}
-
 /// The day after `memory`. Draws, in this order: wet or dry, two temperature normals, wind, and on wet days the amount.
 DayOfWeather next_day(const Climate& climate, Date date, Memory& memory, Stream& stream) {
     const std::size_t month = month_index(date);

@@ -1,6 +1,7 @@
 // The yearly cycle shared by fit and generator: phases of the day of year, and 2 x 2 algebra of the residuals.
 #pragma once
 
+#include <algorithm>
 #include <array>
 
 #include "weather/weather.hpp"
@@ -19,6 +20,20 @@ const std::array<Phase, 367>& phases();
 inline double at_phase(const Harmonic& h, const Phase& phase) {
     return h.mean + h.cosine[0] * phase.cosine[0] + h.sine[0] * phase.sine[0] + h.cosine[1] * phase.cosine[1] +
            h.sine[1] * phase.sine[1];
+}
+
+/// Least spread and wind: harmonics fitted to few days may dip too low.
+inline constexpr double least_sd_c = 0.3;
+inline constexpr double least_wind_ms = 0.2;
+
+inline double tmax_sd(const Climate& climate, bool wet, const Phase& phase) {
+    return std::max(least_sd_c, at_phase(climate.tmax_sd_c[wet ? 1 : 0], phase));
+}
+inline double tmin_sd(const Climate& climate, const Phase& phase) {
+    return std::max(least_sd_c, at_phase(climate.tmin_sd_c, phase));
+}
+inline double mean_wind(const Climate& climate, const Phase& phase) {
+    return std::max(least_wind_ms, at_phase(climate.wind_mean_ms, phase));
 }
 
 /// A 2 x 2 matrix, row by row: (tmax, tmin).
