@@ -8,9 +8,9 @@
     ROW(scout_share, "1", 0.05, 0.005, 0.2, fixed, 0.03, 0.06, published, "Seeley, Morse and Visscher 1979; Seeley and Chilcott 2015: 3-5 % of a swarm visit the chosen site", "share of the swarm's bees that scout for a home") \
     ROW(scouts_min, "1", 40, 5, 512, fixed, 20, 100, assumed, "", "scouts of the smallest swarm") \
     ROW(scouts_max, "1", 500, 5, 512, fixed, 300, 500, published, "Seeley, Morse and Visscher 1979: 300-500 scouts", "scouts of the largest swarm") \
-    ROW(search_length_m, "m", 450, 50, 5000, ratio, 280, 800, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find falls by the factor e") \
-    ROW(search_reach_lengths, "1", 5, 2, 12, fixed, 4, 7, assumed, "", "search lengths beyond which nothing is found") \
-    ROW(find_chance, "1", 0.00045, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by") \
+    ROW(search_length_m, "m", 350, 50, 5000, ratio, 200, 700, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find falls by the factor e") \
+    ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
+    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by") \
     ROW(visibility_find_ratio, "1", 1.75, 1, 4, fixed, 1.5, 2, derived, "Seeley and Morse 1978: exposed boxes are taken sooner, not preferred", "how much more often a cavity in plain sight is found than a hidden one") \
     ROW(volume_coefficient, "1", 1.3, 0, 6, ratio, 1, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; see tools/fit_traps", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
     ROW(volume_best_l, "l", 40, 10, 100, fixed, 30, 50, published, "Seeley and Morse 1976, Seeley 1977", "volume V0 that swarms like best") \
@@ -26,28 +26,30 @@
     ROW(shade_log_odds, "1", 0.7, -1, 3, additive, 0, 1.5, fitted, "Seeley, Morse and Nowogrodzki 1989; see tools/fit_traps", "log-odds of full shade against full sun") \
     ROW(dryness_log_odds, "1", 0, -1, 2, fixed, 0, 0.5, published, "Seeley and Morse 1978: no preference shown", "log-odds of a dry cavity against a wet one") \
     ROW(first_dance_runs, "1", 100, 10, 400, fixed, 60, 150, from_memory, "Seeley and Buhrman 2001: 100-150 runs for the best site, 30-60 for a poor one", "waggle runs of the first dance for a site of log-odds 0") \
-    ROW(dance_slope, "1", 0.35, 0, 2, fixed, 0.2, 0.6, fitted, "by simulated paired trials, so that the log-odds of choice equal the difference of the scores", "change of ln(first dance) for one unit of log-odds") \
+    ROW(dance_slope, "1", 0.4, 0, 2, fixed, 0.3, 0.5, fitted, "by simulated paired trials, so that the log-odds of choice equal the difference of the scores", "change of ln(first dance) for one unit of log-odds") \
     ROW(most_dance_runs, "1", 250, 50, 1000, fixed, 200, 300, assumed, "", "longest first dance") \
     ROW(decay_runs, "1", 15, 1, 60, fixed, 10, 20, from_memory, "Seeley 2003", "waggle runs fewer at each return") \
     ROW(least_dance_runs, "1", 8, 1, 50, fixed, 5, 15, assumed, "", "a dance shorter than this is not danced: the scout retires") \
     ROW(judgement_error, "1", 0.8, 0, 4, fixed, 0.3, 1.5, assumed, "", "standard deviation of one scout's judgement, in log-odds") \
-    ROW(taste_sd, "1", 1.0, 0, 4, fixed, 0.5, 1.3, fitted, "by simulated paired trials; the unexplained part of the conditional-logit model", "standard deviation, in log-odds, of what one swarm sees in a site beyond its score") \
-    ROW(relax_per_h, "1/h", 0.08, 0, 1, fixed, 0.02, 0.2, assumed, "", "log-odds by which a swarm lowers its standards in an hour of scouting") \
+    ROW(taste_sd, "1", 0.75, 0, 4, fixed, 0.5, 1.3, fitted, "by simulated paired trials; the unexplained part of the conditional-logit model", "standard deviation, in log-odds, of what one swarm sees in a site beyond its score") \
+    ROW(relax_per_h, "1/h", 0.15, 0, 1, fixed, 0.05, 0.25, assumed, "", "log-odds by which a swarm lowers its standards in an hour of scouting") \
     ROW(run_s, "s", 3, 1, 10, fixed, 2.5, 4, from_memory, "Seeley and Buhrman 2001", "duration of one waggle run with its return run") \
     ROW(flight_ms, "m/s", 7, 3, 12, fixed, 6.5, 7.5, published, "Wenner 1963", "a scout's cruising speed") \
     ROW(search_min, "min", 40, 5, 180, fixed, 20, 60, assumed, "Passino and Seeley 2006: expeditions of about 30 min", "duration of a search flight") \
     ROW(rest_min, "min", 30, 2, 240, fixed, 20, 60, assumed, "", "mean time an uncommitted scout rests between flights") \
-    ROW(retire_rest_min, "min", 60, 2, 480, fixed, 30, 120, assumed, "", "mean rest of a scout that gave a site up") \
-    ROW(follow_half_share, "1", 0.12, 0.001, 2, fixed, 0.05, 0.3, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by tests/published/scouts", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
+    ROW(retire_rest_min, "min", 90, 2, 480, fixed, 30, 180, assumed, "", "mean rest of a scout that gave a site up") \
+    ROW(follow_half_share, "1", 0.1, 0.001, 2, fixed, 0.05, 0.2, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by tests/published/scouts", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
     ROW(recruit_success, "1", 0.6, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of recruits that find a place close by") \
     ROW(recruit_length_m, "m", 4000, 200, 20000, fixed, 2000, 8000, assumed, "", "distance over which the recruits' success falls by the factor e") \
-    ROW(first_visit_min, "min", 30, 2, 180, fixed, 20, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
-    ROW(visit_min, "min", 10, 1, 120, fixed, 5, 25, assumed, "", "mean duration of a later visit") \
-    ROW(home_min, "min", 20, 0.5, 120, fixed, 5, 40, assumed, "", "mean pause at the cluster between a dance and the next visit") \
+    ROW(first_visit_min, "min", 20, 2, 180, fixed, 15, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
+    ROW(visit_min, "min", 7, 1, 120, fixed, 5, 15, assumed, "", "mean duration of a later visit") \
+    ROW(home_min, "min", 50, 0.5, 120, fixed, 10, 60, assumed, "", "mean pause at the cluster between a dance and the next visit") \
     ROW(switch_chance, "1", 0.3, 0, 1, fixed, 0.1, 0.5, derived, "Seeley 2003: 23 of 27 losers retired before following a rival", "share of a returning scout's chance to follow that goes to following a rival before she has retired") \
     ROW(stop_chance, "1", 0.2, 0, 1, fixed, 0.05, 0.4, assumed, "Seeley et al. 2012", "chance that a dancer leaving the floor gives another one an effective stop signal, if she dances for another site") \
-    ROW(quorum_outside, "1", 12, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum") \
-    ROW(outside_share, "1", 0.45, 0.05, 1, fixed, 0.4, 0.6, derived, "10-15 outside, 20-30 with those inside", "chance that a visitor is outside") \
+    ROW(quorum_outside, "1", 15, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum in a large swarm") \
+    ROW(quorum_least, "1", 5, 1, 50, fixed, 3, 8, assumed, "", "quorum of the smallest swarms") \
+    ROW(quorum_scout_share, "1", 0.03, 0, 1, fixed, 0.02, 0.05, assumed, "", "quorum of smaller swarms as a share of their scouts, up to that of large ones") \
+    ROW(outside_share, "1", 0.3, 0.05, 1, fixed, 0.25, 0.5, derived, "Seeley and Visscher 2003, 2009 account: 15 outside, 30-50 inside", "chance that a visitor is outside") \
     ROW(warm_up_min, "min", 60, 5, 240, fixed, 40, 80, published, "Seeley and Buhrman 1999; Seeley, Visscher and Passino 2006", "piping and warming between the quorum and lift-off") \
     ROW(swarm_flight_ms, "m/s", 2.5, 0.5, 8, fixed, 2, 3, from_memory, "Seeley, Morse and Visscher 1979; Beekman et al. 2006", "speed of the flying swarm") \
     ROW(settle_min, "min", 15, 0, 120, fixed, 10, 30, assumed, "", "slow start of the flying swarm and entering of its home") \

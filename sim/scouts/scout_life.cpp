@@ -223,7 +223,8 @@ HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     r.switch_chance = p.switch_chance;
     r.stop_chance = p.stop_chance;
     r.outside_below = below(p.outside_share);
-    r.quorum = static_cast<std::int32_t>(std::lround(p.quorum_outside));
+    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
+    r.quorum = static_cast<std::int32_t>(std::lround(quorum));
     r.decay_runs = static_cast<float>(p.decay_runs);
     r.least_runs = static_cast<float>(p.least_dance_runs);
     r.standards = 1;
