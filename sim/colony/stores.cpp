@@ -14,7 +14,9 @@ Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters
         outside.nectar += bloom * nectar[kind];
         outside.pollen += bloom * pollen[kind];
     }
-    outside.foraging_h = sky.foraging_h;
+    // Few fly where there is little to fetch.
+    const double offer = outside.nectar + outside.pollen;
+    outside.foraging_h = sky.foraging_h * share_reared(offer, p.foraging_half_offer);
     outside.daylight_h = sky.daylight_h();
     if (colony.knows_weather) {
         outside.days_fall = outside.daylight_h < colony.daylight_h;
@@ -34,14 +36,19 @@ constexpr double grams_per_mg = 1e-3;
 void gather(Colony& colony, const Outside& outside, const ColonyParameters& p, DayOfColony& today) {
     const double hours = static_cast<double>(colony.foragers) * outside.foraging_h * colony.forage_luck;
     if (!(hours > 0)) return;
-    const double want = std::max(0.0, 1 - colony.pollen_g / p.pollen_wanted_g);
+    const double pollen_room_g = static_cast<double>(colony.comb_cells) * p.pollen_comb_share * p.pollen_per_cell_g;
+    const double want = std::max(0.0, 1 - colony.pollen_g / std::min(p.pollen_wanted_g, 1 + pollen_room_g));
     const double for_pollen = p.pollen_forager_share * want;
     const double room_g =
         std::max(0.0, static_cast<double>(colony.comb_cells) - cells_in_use(colony, p)) * p.honey_per_cell_g;
-    const double nectar_g = std::min(room_g, hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
+    // A swarm that has just moved in holds nectar in its crops while there is no comb yet.
+    const double crops_g = static_cast<double>(young_bees(colony)) * grams_per_mg * p.crop_honey_mg;
+    const double nectar_g =
+        std::min(std::max(room_g, crops_g - colony.honey_g),
+                 hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
     colony.pollen_g += hours * for_pollen * outside.pollen * p.pollen_per_forager_h_g;
-    colony.honey_g += nectar_g;
-    today.honey_in_g = nectar_g;
+    colony.honey_g += std::max(0.0, nectar_g);
+    today.honey_in_g = std::max(0.0, nectar_g);
 }
 
 /// Comb is built from nectar coming in while the nest needs room; a colony without comb builds from what it carries.

@@ -9,10 +9,12 @@
     ROW(laying_peak_eggs_per_day, "1/d", 2000, 100, 4000, fixed, 1500, 2500, from_memory, "Khoury, Barron and Myerscough 2013", "laying of a one-year queen with unlimited nurses, room and food") \
     ROW(laying_half_nest_bees, "bees", 5000, 100, 30000, fixed, 3000, 8000, from_memory, "Khoury, Barron and Myerscough 2013", "nest bees at which half of the laying is reared") \
     ROW(laying_half_food_g, "g", 500, 1, 5000, fixed, 300, 800, from_memory, "Khoury, Barron and Myerscough 2013", "honey at which half of the laying is reared") \
-    ROW(laying_half_pollen_g, "g", 100, 1, 3000, fixed, 50, 300, assumed, "", "pollen at which half of the laying is reared") \
-    ROW(laying_half_tmax_c, "C", 9, -5, 25, fixed, 6, 13, fitted, "dates of swarms of Fell et al. 1977 and Gilley et al. 2018", "smoothed daily maximum at which half of the laying goes on") \
+    ROW(laying_half_pollen_g, "g", 250, 1, 3000, fixed, 50, 400, assumed, "", "pollen at which half of the laying is reared") \
+    ROW(laying_half_tmax_c, "C", 6, -5, 25, fixed, 4, 12, fitted, "dates of swarms of Fell et al. 1977 and Gilley et al. 2018", "smoothed daily maximum at which half of the laying goes on") \
     ROW(laying_width_tmax_c, "C", 2.5, 0.2, 10, fixed, 1.5, 4, assumed, "", "width of that rise") \
     ROW(warmth_memory_days, "d", 10, 1, 60, fixed, 5, 20, assumed, "", "memory of the smoothed daily maximum") \
+    ROW(laying_spring_daylight_h, "h", 10, 6, 14, fixed, 9.5, 11, derived, "Nurnberger et al. 2018: day length and elapsed winter modify the effect of warmth", "rising day length at which half of the laying goes on") \
+    ROW(laying_spring_width_h, "h", 0.4, 0.02, 3, fixed, 0.2, 1, assumed, "", "width of that rise") \
     ROW(laying_autumn_daylight_h, "h", 12.8, 8, 16, fixed, 11.5, 14, assumed, "", "falling day length at which half of the laying goes on") \
     ROW(laying_autumn_width_h, "h", 0.7, 0.05, 3, fixed, 0.3, 1.2, assumed, "", "width of that fall") \
     ROW(laying_falling_days_share, "1", 0.8, 0.2, 1, fixed, 0.6, 1, assumed, "", "laying after midsummer as a share of that before") \
@@ -29,54 +31,59 @@
     ROW(foraging_onset_hungry_per_day, "1/d", 0.25, 0, 1, fixed, 0, 0.3, from_memory, "Khoury, Barron and Myerscough 2013", "what hunger adds to that rate") \
     ROW(foraging_inhibition_per_day, "1/d", 0.75, 0, 3, fixed, 0.5, 1, from_memory, "Khoury, Myerscough and Barron 2011", "social inhibition: what a share of foragers takes from that rate") \
     ROW(foraging_full_hours, "h", 4, 0.5, 16, fixed, 2, 8, assumed, "", "foraging hours a day from which nest bees take up foraging at the full rate") \
+    ROW(foraging_half_offer, "1", 0.1, 0.001, 2, fixed, 0.03, 0.3, assumed, "", "nectar and pollen on offer at which half of the fit hours are flown") \
     ROW(foraging_min_age_days, "d", 4, 1, 19, fixed, 3, 5, from_memory, "Khoury, Myerscough and Barron 2011", "youngest age at which a bee forages") \
     ROW(nest_death_per_day, "1/d", 0.010, 0, 1, fixed, 0.005, 0.03, derived, "10-15 % of deaths in the nest: Gary, in Page, The Spirit of the Hive", "daily deaths of nest bees in season") \
-    ROW(forager_death_per_foraging_h, "1/h", 0.020, 0, 1, fixed, 0.015, 0.09, derived, "Visscher and Dukas 1997; upper value Prado et al. 2020", "deaths of foragers per hour of foraging") \
-    ROW(forager_death_per_day, "1/d", 0.02, 0, 1, fixed, 0.01, 0.04, assumed, "", "deaths of foragers on days without flight") \
+    ROW(forager_death_per_foraging_h, "1/h", 0.014, 0, 1, fixed, 0.010, 0.09, derived, "Visscher and Dukas 1997; upper value Prado et al. 2020", "deaths of foragers per hour of foraging") \
+    ROW(forager_death_per_day, "1/d", 0.01, 0, 1, fixed, 0.005, 0.04, assumed, "", "deaths of foragers on days without flight") \
     ROW(winter_death_per_day, "1/d", 0.0045, 0, 1, fixed, 0.003, 0.008, derived, "Fukuda and Sekiguchi 1966", "daily deaths of winter bees") \
     ROW(winter_small_cluster_bees, "bees", 3500, 0, 20000, fixed, 2000, 6000, assumed, "", "winter cluster at which deaths double, since a small ball of bees cannot keep warm") \
     ROW(winter_bee_daylight_h, "h", 12.9, 8, 16, fixed, 12, 14, from_memory, "Mattila, Harris and Otis 2001", "falling day length at which half of the emerging bees are winter bees") \
     ROW(winter_bee_width_h, "h", 0.4, 0.02, 3, fixed, 0.2, 1, assumed, "", "width of that change") \
     ROW(spring_daylight_h, "h", 11, 6, 16, fixed, 10, 12.5, assumed, "", "rising day length from which winter bees take up foraging") \
     ROW(nectar_early_pollen, "1", 0.10, 0, 5, fixed, 0, 0.3, assumed, "", "nectar on offer in full early pollen bloom, 1 = a good flow") \
-    ROW(nectar_fruit, "1", 0.55, 0, 5, fixed, 0.3, 1, assumed, "", "nectar on offer in full fruit bloom") \
+    ROW(nectar_fruit, "1", 0.7, 0, 5, fixed, 0.3, 1, assumed, "", "nectar on offer in full fruit bloom") \
     ROW(nectar_spring_trees, "1", 0.9, 0, 5, fixed, 0.5, 1.5, assumed, "", "nectar on offer in full bloom of late spring trees") \
-    ROW(nectar_summer, "1", 0.45, 0, 5, fixed, 0.2, 1, assumed, "", "nectar on offer in full summer bloom") \
-    ROW(nectar_late, "1", 0.5, 0, 5, fixed, 0.2, 1, assumed, "", "nectar on offer in full late bloom") \
+    ROW(nectar_summer, "1", 0.6, 0, 5, fixed, 0.2, 1, assumed, "", "nectar on offer in full summer bloom") \
+    ROW(nectar_late, "1", 0.7, 0, 5, fixed, 0.2, 1, assumed, "", "nectar on offer in full late bloom") \
     ROW(pollen_early_pollen, "1", 0.7, 0, 5, fixed, 0.4, 1, assumed, "", "pollen on offer in full early pollen bloom, 1 = plenty") \
     ROW(pollen_fruit, "1", 0.8, 0, 5, fixed, 0.5, 1.2, assumed, "", "pollen on offer in full fruit bloom") \
     ROW(pollen_spring_trees, "1", 0.8, 0, 5, fixed, 0.5, 1.2, assumed, "", "pollen on offer in full bloom of late spring trees") \
     ROW(pollen_summer, "1", 0.6, 0, 5, fixed, 0.3, 1, assumed, "", "pollen on offer in full summer bloom") \
     ROW(pollen_late, "1", 0.6, 0, 5, fixed, 0.3, 1, assumed, "", "pollen on offer in full late bloom") \
     ROW(forage_colony_sd_ln, "1", 0.25, 0, 1.5, fixed, 0.1, 0.5, assumed, "", "spread between colonies of what they bring home, standard deviation of the logarithm") \
-    ROW(honey_per_forager_h_g, "g/h", 0.018, 0, 0.5, fixed, 0.01, 0.03, derived, "Winston 1987: loads of 25-40 mg, half of it honey, about 10 a day; Khoury et al. 2013", "honey made from an hour of one nectar forager in a good flow, net of her flight") \
-    ROW(pollen_per_forager_h_g, "g/h", 0.015, 0, 0.5, fixed, 0.008, 0.03, derived, "Winston 1987: loads of 15 mg, about 10 a day", "pollen from an hour of one pollen forager where there is plenty") \
+    ROW(honey_per_forager_h_g, "g/h", 0.028, 0, 0.5, fixed, 0.01, 0.03, derived, "Winston 1987: loads of 25-40 mg, half of it honey, about 10 a day; Khoury et al. 2013", "honey made from an hour of one nectar forager in a good flow, net of her flight") \
+    ROW(pollen_per_forager_h_g, "g/h", 0.05, 0, 0.5, fixed, 0.02, 0.06, derived, "Winston 1987: loads of 15 mg, trips of 10 to 20 minutes", "pollen from an hour of one pollen forager where there is plenty") \
     ROW(pollen_forager_share, "1", 0.4, 0, 1, fixed, 0.2, 0.6, assumed, "", "share of foragers that gather pollen where none is stored") \
-    ROW(pollen_wanted_g, "g", 1200, 10, 20000, fixed, 500, 2000, assumed, "", "stored pollen at which pollen gathering ends") \
+    ROW(pollen_wanted_g, "g", 2000, 10, 20000, fixed, 1000, 3000, assumed, "", "stored pollen at which pollen gathering ends") \
+    ROW(pollen_comb_share, "1", 0.2, 0, 1, fixed, 0.1, 0.3, assumed, "", "share of the comb that pollen may fill") \
+    ROW(crop_honey_mg, "mg", 40, 0, 80, fixed, 30, 50, from_memory, "Combs 1972", "honey a young bee holds in her crop where there is no comb") \
     ROW(upkeep_rest_mg, "mg/d", 2.2, 0, 50, fixed, 1.7, 4, derived, "0.8-1.2 kg a month and 20 000 bees: Seeley and Visscher 1985", "honey a bee eats in a broodless cluster") \
     ROW(upkeep_active_mg, "mg/d", 7, 0, 50, fixed, 5, 10, from_memory, "Khoury, Barron and Myerscough 2013", "honey a bee eats in a brood-rearing colony") \
     ROW(larva_honey_mg, "mg/d", 18, 0, 100, fixed, 12, 25, from_memory, "Khoury, Barron and Myerscough 2013", "honey an open larva costs") \
-    ROW(larva_pollen_mg, "mg/d", 20, 0, 100, fixed, 16, 32, from_memory, "100-190 mg pollen a worker: Hrassnigg and Crailsheim 2005", "pollen an open larva costs") \
+    ROW(larva_pollen_mg, "mg/d", 17, 0, 100, fixed, 16, 32, from_memory, "100-190 mg pollen a worker: Hrassnigg and Crailsheim 2005", "pollen an open larva costs") \
     ROW(comb_cells_per_l, "1/l", 2100, 500, 5000, fixed, 1900, 2400, derived, "45 l, 23 400 square cm of comb: Seeley and Morse 1976", "comb cells of a full cavity") \
     ROW(honey_per_cell_g, "g", 0.35, 0.05, 1, fixed, 0.3, 0.42, derived, "Seeley and Morse 1976", "honey in a cell") \
     ROW(pollen_per_cell_g, "g", 0.18, 0.02, 1, fixed, 0.14, 0.2, from_memory, "Winston 1987", "pollen in a cell") \
     ROW(honey_per_comb_cell_g, "g", 0.09, 0, 0.5, fixed, 0.05, 0.26, derived, "7 kg of honey a kg of wax, 77 000 cells: Whitcomb 1946", "honey spent on the wax of a cell") \
     ROW(comb_cells_per_bee_day, "1/d", 0.3, 0, 5, fixed, 0.1, 1, assumed, "", "cells a young bee builds in a day in a good flow") \
+    ROW(comb_reserve_mg, "mg", 15, 0, 100, fixed, 5, 30, assumed, "", "honey for each bee that is not spent on wax") \
+    ROW(comb_honey_share, "1/d", 0.25, 0, 1, fixed, 0.1, 0.5, assumed, "", "share of the honey beyond that reserve that wax may take in a day") \
     ROW(comb_need_full, "1", 0.7, 0, 1, fixed, 0.5, 0.9, assumed, "", "share of cells in use at which half of the builders build") \
     ROW(start_bees_per_l, "1/l", 275, 10, 1000, fixed, 200, 350, derived, "Jeffree 1956; Seeley and Morse 1976", "winter bees on the first day of the year for each litre, up to 50 l") \
     ROW(start_bees_sd_ln, "1", 0.22, 0, 1, fixed, 0.1, 0.35, assumed, "", "spread of that between colonies") \
     ROW(start_honey_g_per_l, "g/l", 330, 0, 1000, fixed, 200, 400, derived, "15 kg in 45 l: Seeley and Morse 1976", "honey on the first day of the year for each litre, up to 50 l") \
     ROW(start_honey_sd_ln, "1", 0.25, 0, 1, fixed, 0.1, 0.5, assumed, "", "spread of that between colonies") \
-    ROW(start_pollen_g, "g", 900, 0, 10000, fixed, 300, 1500, assumed, "", "pollen on the first day of the year") \
+    ROW(start_pollen_g, "g", 1800, 0, 10000, fixed, 500, 2500, assumed, "", "pollen on the first day of the year") \
     ROW(start_young_queen_share, "1", 0.8, 0, 1, fixed, 0.6, 0.9, derived, "0.87 requeen a summer: Seeley 2017", "share of colonies whose queen is of last summer") \
     ROW(strength_sd_ln, "1", 0.12, 0, 1, fixed, 0.05, 0.25, assumed, "", "spread between queens of their laying, standard deviation of the logarithm") \
     ROW(min_adults, "bees", 250, 0, 5000, fixed, 100, 800, assumed, "", "a colony with fewer workers has come to its end") \
     ROW(prepare_per_day, "1/d", 0.20, 0, 5, ratio, 0.12, 0.32, fitted, "0.87 a year: Seeley 2017", "daily hazard of beginning queen cells when everything speaks for it") \
     ROW(prepare_readiness_sd_ln, "1", 0.6, 0, 2, fixed, 0.2, 1, assumed, "", "spread between colonies of their readiness to swarm") \
-    ROW(prepare_full, "1", 0.80, 0, 1, fixed, 0.7, 0.95, from_memory, "Winston and Taylor 1980: brood area 90-95 % in use", "share of the cavity's cells in use at which the nest is half felt as full") \
+    ROW(prepare_full, "1", 0.42, 0, 1, fixed, 0.3, 0.9, fitted, "0.87 a year: Seeley 2017", "share of the cavity's cells in use at which the nest is half felt as full") \
     ROW(prepare_full_width, "1", 0.06, 0.005, 0.5, fixed, 0.03, 0.1, assumed, "", "width of that rise") \
     ROW(prepare_roomy_share, "1", 0.06, 0, 1, fixed, 0.02, 0.2, assumed, "", "what is left of the hazard in a nest with room") \
-    ROW(prepare_density_per_l, "1/l", 350, 10, 2000, fixed, 250, 500, derived, "17 500 workers in 45 l: Seeley and Morse 1976", "workers a litre at which crowding is half felt") \
+    ROW(prepare_density_per_l, "1/l", 330, 10, 2000, fixed, 250, 500, derived, "17 500 workers in 45 l: Seeley and Morse 1976", "workers a litre at which crowding is half felt") \
     ROW(prepare_density_width_per_l, "1/l", 50, 1, 500, fixed, 20, 120, assumed, "", "width of that rise") \
     ROW(prepare_young_share, "1", 0.35, 0, 1, fixed, 0.25, 0.5, from_memory, "Winston and Taylor 1980", "share of workers under 12 days old at which the surplus of young is half felt") \
     ROW(prepare_young_width, "1", 0.05, 0.005, 0.5, fixed, 0.02, 0.1, assumed, "", "width of that rise") \
