@@ -12,18 +12,18 @@
     ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
     ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by") \
     ROW(visibility_find_ratio, "1", 1.75, 1, 4, fixed, 1.5, 2, derived, "Seeley and Morse 1978: exposed boxes are taken sooner, not preferred", "how much more often a cavity in plain sight is found than a hidden one") \
-    ROW(volume_coefficient, "1", 1.3, 0, 6, ratio, 1, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; see tools/fit_traps", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
+    ROW(volume_coefficient, "1", 1.22, 0, 6, ratio, 0.88, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; Seeley and Buhrman 2001; see tools/fit_traps. High end: Ithaca swarms that almost never took 17.5 l", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
     ROW(volume_best_l, "l", 40, 10, 100, fixed, 30, 50, published, "Seeley and Morse 1976, Seeley 1977", "volume V0 that swarms like best") \
-    ROW(entrance_coefficient, "1", 0.6, 0, 3, additive, 0.15, 1.1, fitted, "Seeley and Morse 1978: 12.5 over 75 cm2; see tools/fit_traps", "loss of log-odds for each factor e of entrance area away from the best") \
+    ROW(entrance_coefficient, "1", 0.61, -1, 3, additive, 0.13, 1.09, fitted, "Seeley and Morse 1978: 12.5 over 75 cm2; see tools/fit_traps", "loss of log-odds for each factor e of entrance area away from the best") \
     ROW(entrance_best_cm2, "cm2", 12.5, 2, 100, fixed, 10, 15, published, "Seeley and Morse 1978; Seeley, Morse and Nowogrodzki 1989", "entrance area that swarms like best") \
-    ROW(height_log_odds, "1", 1.1, -1, 4, additive, 0.3, 2, fitted, "Seeley and Morse 1978: 5 m over 1 m; see tools/fit_traps", "log-odds of an entrance at the full height against one at the low height") \
+    ROW(height_log_odds, "1", 1.1, -2, 4, additive, 0.24, 1.96, fitted, "Seeley and Morse 1978: 5 m over 1 m; see tools/fit_traps", "log-odds of an entrance at the full height against one at the low height") \
     ROW(height_low_m, "m", 1, 0, 3, fixed, 1, 1, published, "Seeley and Morse 1978", "low height of the published comparison") \
     ROW(height_full_m, "m", 5, 2, 20, fixed, 4, 7, published, "Seeley and Morse 1978", "height from which more is no better") \
-    ROW(facing_log_odds, "1", 0.7, -1, 3, additive, 0, 1.5, fitted, "Seeley and Morse 1978: south over north; see tools/fit_traps", "log-odds of an entrance facing the midday sun against one facing away") \
-    ROW(comb_log_odds, "1", 1, -1, 3, additive, 0.3, 2, fitted, "Schmidt 2001, Kohl et al. 2022; see tools/fit_traps", "log-odds of old comb against none where there is no lure") \
-    ROW(lure_log_odds, "1", 1.5, 0, 4, additive, 1, 2, fitted, "Schmidt 1994, 2001; see tools/fit_traps", "log-odds of a fresh slow-release lure against none, finding and judging together") \
+    ROW(facing_log_odds, "1", 0.7, -2, 4, additive, -0.06, 1.46, fitted, "Seeley and Morse 1978: south over north; see tools/fit_traps", "log-odds of an entrance facing the midday sun against one facing away") \
+    ROW(comb_log_odds, "1", 0.73, -2, 4, additive, 0.01, 1.45, fitted, "Schmidt 2001, Kohl et al. 2022; see tools/fit_traps", "log-odds of old comb against none where there is no lure") \
+    ROW(lure_log_odds, "1", 1.84, 0, 5, additive, 1.09, 2.59, fitted, "Schmidt 1994, 2001; see tools/fit_traps", "log-odds of a fresh slow-release lure against none, finding and judging together") \
     ROW(lure_finding_share, "1", 0.5, 0, 1, fixed, 0.2, 0.8, assumed, "paired counts mix finding and choosing", "share of the lure's effect that acts by easier finding") \
-    ROW(shade_log_odds, "1", 0.7, -1, 3, additive, 0, 1.5, fitted, "Seeley, Morse and Nowogrodzki 1989; see tools/fit_traps", "log-odds of full shade against full sun") \
+    ROW(shade_log_odds, "1", 0.7, -2, 4, additive, -0.06, 1.46, fitted, "Seeley, Morse and Nowogrodzki 1989; see tools/fit_traps", "log-odds of full shade against full sun") \
     ROW(dryness_log_odds, "1", 0, -1, 2, fixed, 0, 0.5, published, "Seeley and Morse 1978: no preference shown", "log-odds of a dry cavity against a wet one") \
     ROW(first_dance_runs, "1", 100, 10, 400, fixed, 60, 150, from_memory, "Seeley and Buhrman 2001: 100-150 runs for the best site, 30-60 for a poor one", "waggle runs of the first dance for a site of log-odds 0") \
     ROW(dance_slope, "1", 0.4, 0, 2, fixed, 0.3, 0.5, fitted, "by simulated paired trials, so that the log-odds of choice equal the difference of the scores", "change of ln(first dance) for one unit of log-odds") \
