@@ -26,6 +26,7 @@ Json curve_json(const Scenario& scenario, const Plan& plan) {
                          {"marginal_catches", json_estimate(point.marginal_catches)},
                          {"marginal_net", json_estimate(point.marginal_net)},
                          {"outlay", json_number(point.outlay)},
+                         {"cash", json_number(point.cash)},
                          {"hours", json_number(point.hours)},
                          {"odds_at_least", odds_json(point.odds_at_least)},
                          {"worst_tenth_catches", json_number(point.worst_tenth_catches)}});
@@ -41,9 +42,10 @@ Json traps_json(const Scenario& scenario, const Plan& plan) {
         trap["rank"] = planned.rank;
         trap["catches"] = json_estimate(planned.catches);
         trap["lost_without"] = json_estimate(planned.lost_without);
-        const bool has_next = planned.next_difference.n > 0;
+        const bool has_next = planned.next_spot < scenario.spots.size();
         trap["next_spot"] = has_next ? Json(plain_text(scenario.spots.at(planned.next_spot).id)) : Json(nullptr);
         trap["lost_at_next_spot"] = has_next ? json_estimate(planned.next_difference) : Json(nullptr);
+        trap["net_lost_at_next_spot"] = has_next ? json_estimate(planned.next_net_loss) : Json(nullptr);
         traps.push_back(std::move(trap));
     }
     return traps;
@@ -69,7 +71,8 @@ Json search_json(const Scenario& scenario, const Plan& plan) {
         for (const std::size_t spot : group) spots.push_back(plain_text(scenario.spots.at(spot).id));
         tied.push_back(std::move(spots));
     }
-    return {{"bound_catches", json_number(plan.bound_catches)},
+    return {{"search_catches", json_number(plan.search_catches)},
+            {"bound_catches", json_number(plan.bound_catches)},
             {"gap_net", json_number(plan.gap_net)},
             {"surrogate",
              {{"hunts", plan.surrogate.hunts},

@@ -32,7 +32,7 @@ std::string traps_worth(const Scenario& scenario, const Plan& plan) {
     table.column("next best spot", Align::left, 24).column("lost there");
     int nr = 0;
     for (const PlannedTrap& trap : plan.traps) {
-        const bool has_next = trap.next_difference.n > 0;
+        const bool has_next = trap.next_spot < scenario.spots.size();
         table.row({std::to_string(++nr), spot_name(scenario, trap.setting.spot), with_error(trap.catches, 2),
                    with_error(trap.lost_without, 2), has_next ? spot_name(scenario, trap.next_spot) : "none",
                    has_next ? with_error(trap.next_difference, 2) : ""});

@@ -32,6 +32,14 @@ void write_season_results(const std::string& path, const Scenario& scenario, con
                           const Placement& placement, const Provenance& origin);
 void write_compare_results(const std::string& path, const Scenario& scenario,
                            const std::vector<ComparedPlacement>& sides, const Provenance& origin);
+/// What a results file of `plan` holds, enough to make every output again (not to simulate again: climate and folder
+/// are not in it). Throws InputError where the file is not whole, of a newer format, or of another kind.
+struct PlanResults {
+    Scenario scenario;
+    Plan plan;
+    Provenance origin;
+};
+PlanResults read_plan_results(const std::string& path);
 std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenance& origin);
 std::string traps_gpx(const Scenario& scenario, const Placement& placement, const Provenance& origin);
 std::string traps_geojson(const Scenario& scenario, const Placement& placement, const Provenance& origin);

@@ -73,8 +73,9 @@ std::vector<std::string> search_quality(const Scenario& scenario, const Plan& pl
             " points of 100 (root mean square; R2 " + number(check.r_squared, 2) + "); swarms in traps: foretold " +
             percent(check.predicted_in_traps) + ", seen " + percent(check.seen_in_traps) + ".");
     }
-    lines.push_back("By that formula no choice of spots for as many traps catches more than " +
-                    number(plan.bound_catches, 2) + " swarms a season; the search misses at most " +
+    lines.push_back("By that formula this plan catches " + number(plan.search_catches, 2) +
+                    " swarms a season and no choice of spots for as many traps more than " +
+                    number(plan.bound_catches, 2) + "; the search misses at most " +
                     money(plan.gap_net, scenario.keeper.currency) + " of net value (95 %).");
     if (plan.hunts_asked > 0) {
         const double run = static_cast<double>(plan.hunts_run);

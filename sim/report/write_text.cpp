@@ -1,4 +1,7 @@
 // Writes a file whole or not at all: a temporary name beside the target, then a rename.
+#include <fcntl.h>
+#include <unistd.h>
+
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
@@ -14,6 +17,11 @@ WholeFile::~WholeFile() {
 }
 
 void WholeFile::keep() {
+    const int handle = ::open(temporary_.c_str(), O_RDONLY | O_CLOEXEC);
+    const bool safe = handle >= 0 && ::fsync(handle) == 0;
+    const int why = errno;
+    if (handle >= 0) ::close(handle);
+    if (!safe) throw RunError(path_ + ": could not be brought to the disk (" + std::strerror(why) + ")");
     if (std::rename(temporary_.c_str(), path_.c_str()) != 0) {
         throw RunError(path_ + ": cannot be put in place (" + std::strerror(errno) + ")");
     }

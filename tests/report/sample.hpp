@@ -91,6 +91,7 @@ inline Plan sample_plan() {
         point.marginal_catches = sample_estimate(k == 0 ? 0 : catches[k] - catches[k - 1], 0.03);
         point.marginal_net = sample_estimate(k == 0 ? 0 : 80 * (catches[k] - catches[k - 1]) - 31, 2.6);
         point.outlay = 40.0 * std::max(0, k - 1);
+        point.cash = point.outlay + 12.0 * k;
         point.hours = 5.5 * k;
         if (k > 0) point.odds_at_least = {1 - 0.5 / k, 0.2 * k, 0.1 * k, 0.001};
         point.worst_tenth_catches = 0.1 * k;
@@ -106,15 +107,18 @@ inline Plan sample_plan() {
         trap.catches = sample_estimate(1.1 - 0.2 * static_cast<double>(i), 0.04);
         trap.lost_without = sample_estimate(0.8 - 0.1 * static_cast<double>(i), 0.03);
         trap.rank = static_cast<int>(i) + 1;
-        trap.next_spot = 3 + i;
+        trap.next_spot = i < 2 ? 3 + i : 6;
+        trap.next_setting = sample_trap(3, 0, 2, 90, 94);
         if (i < 2) trap.next_difference = sample_estimate(0.11, 0.04);
+        if (i < 2) trap.next_net_loss = sample_estimate(9, 3);
         plan.traps.push_back(trap);
     }
     plan.tied_spots = {{2, 3}};
+    plan.search_catches = 2.55;
     plan.bound_catches = 2.9;
     plan.gap_net = 14;
     plan.surrogate = {4200, 0.031, 0.962, 0.286, 0.279};
-    plan.sensitivities = {{"landscape.first", 0.5, 2, 2.5, 2.7, 3, 3}, {"scouts.second", 100, 900, 1.2, 4.4, 2, 6}};
+    plan.sensitivities = {{"first.unknown", 0.5, 2, 2.5, 2.7, 3, 3}, {"second.unknown", 100, 900, 1.2, 4.4, 2, 6}};
     for (int day = 0; day < 365; ++day) {
         const double x = (day - 140) / 18.0;
         plan.swarm_days.push_back(0.22 * std::exp(-x * x / 2));

@@ -1,0 +1,54 @@
+// Root attributes of a results file: what it is, how it came about, and that it is whole.
+#include "report/result_columns.hpp"
+
+namespace maybough {
+namespace {
+
+constexpr std::int64_t format_version = 1;
+
+}  // namespace
+
+void begin_results(Hdf5Writer& file, const std::string& kind, const Scenario& scenario, const Provenance& origin) {
+    file.attribute("file_kind", "maybough " + kind);
+    file.attribute("format_version", format_version);
+    file.attribute("program_version", origin.version);
+    file.attribute("flags", origin.flags);
+    file.attribute("command", origin.command);
+    file.attribute("command_line", origin.command_line);
+    file.attribute("seed", std::int64_t{origin.seed});
+    file.attribute("scenario_text", scenario.text);
+    file.attribute("written_at", origin.written_at);
+}
+
+void end_results(Hdf5Writer& file) {
+    file.attribute("complete", 1);
+    file.finish();
+}
+
+Provenance check_results(const Hdf5Reader& file, const std::string& kind) {
+    const std::string found = file.text_attribute("file_kind");
+    if (found != "maybough " + kind) {
+        throw InputError(file.path(), "holds \"" + found + "\", expected \"maybough " + kind + "\"");
+    }
+    const std::int64_t format = file.whole_attribute("format_version");
+    if (format > format_version) {
+        throw InputError(
+            file.path(),
+            "is of format " + std::to_string(format) + ", this program reads up to " + std::to_string(format_version),
+            "use a newer maybough");
+    }
+    if (format < 1) throw InputError(file.path(), "is of format " + std::to_string(format) + ", expected 1 or more");
+    if (!file.has_attribute("complete") || file.whole_attribute("complete") != 1) {
+        throw InputError(file.path(), "is not complete: the run that wrote it was cut off", "run it again");
+    }
+    Provenance origin;
+    origin.version = file.text_attribute("program_version");
+    origin.flags = file.text_attribute("flags");
+    origin.command = file.text_attribute("command");
+    origin.command_line = file.text_attribute("command_line");
+    origin.seed = static_cast<std::uint32_t>(file.whole_attribute("seed"));
+    origin.written_at = file.text_attribute("written_at");
+    return origin;
+}
+
+}  // namespace maybough

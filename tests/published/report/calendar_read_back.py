@@ -1,0 +1,35 @@
+"""calendar.ics read back by python3-icalendar, dates counted again from the plan.
+Source: Desruisseaux, RFC 5545 Internet Calendaring and Scheduling Core Object Specification (iCalendar) (2009)."""
+import datetime
+import json
+import pathlib
+import sys
+
+import icalendar
+
+folder = pathlib.Path(sys.argv[1])
+plan = json.loads((folder / "plan.json").read_text(encoding="utf-8"))
+raw = (folder / "calendar.ics").read_bytes()
+assert all(len(line) <= 75 for line in raw.split(b"\r\n")) and b"\n" not in raw.replace(b"\r\n", b"")
+calendar = icalendar.Calendar.from_ical(raw)
+assert calendar["VERSION"] == "2.0" and calendar["PRODID"]
+assert not calendar.errors, calendar.errors
+events = [part for part in calendar.walk("VEVENT")]
+assert len({str(event["UID"]) for event in events}) == len(events)
+assert all(not event.errors for event in events)
+
+expected = set()
+for trap in plan["traps"]:
+    hang, down = (datetime.date.fromisoformat(trap[key]) for key in ("hang", "take_down"))
+    expected |= {hang, down}
+    day = hang + datetime.timedelta(trap["visit_every_days"])
+    while day < down:
+        expected.add(day)
+        day += datetime.timedelta(trap["visit_every_days"])
+assert {event.decoded("DTSTART") for event in events} == expected
+for event in events:
+    assert event.decoded("DTEND") - event.decoded("DTSTART") == datetime.timedelta(1)
+    assert event.decoded("DTSTAMP").tzinfo is not None
+first = str(min(events, key=lambda event: event.decoded("DTSTART"))["DESCRIPTION"])
+assert plan["traps"][1]["spot_name"] in first, first
+print(f"{len(events)} days of work read back")
