@@ -208,8 +208,8 @@ void print(const std::vector<Trial>& trials, const std::vector<Prior>& priors, c
     std::printf("%-22s %8s %8s %8s %8s %8s %8s\n", "coefficient", "fitted", "s.e.", "5 %", "95 %", "prior", "default");
     for (std::size_t i = 0; i < coefficients; ++i) {
         const double se = std::sqrt(covariance[i][i]);
-        std::printf("%-22s %8.3f %8.3f %8.3f %8.3f %8.2f %8.2f
-", priors[i].name.c_str(), values[i], se, values[i] - 1.645 * se, values[i] + 1.645 * se, priors[i].mean, ScoutParameters{}.*member[i]);
+        std::printf("%-22s %8.3f %8.3f %8.3f %8.3f %8.2f %8.2f\n", priors[i].name.c_str(), values[i], se,
+                    values[i] - 1.645 * se, values[i] + 1.645 * se, priors[i].mean, ScoutParameters{}.*member[i]);
     }
     std::printf("\n%-34s %-8s %8s %8s %16s %8s  %s\n", "trial", "took", "count", "observed", "95 % limits", "fitted",
                 "source");
