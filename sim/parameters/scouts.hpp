@@ -12,7 +12,7 @@
     ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
     ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by") \
     ROW(visibility_find_ratio, "1", 1.75, 1, 4, fixed, 1.5, 2, derived, "Seeley and Morse 1978: exposed boxes are taken sooner, not preferred", "how much more often a cavity in plain sight is found than a hidden one") \
-    ROW(volume_coefficient, "1", 1.22, 0, 6, ratio, 0.88, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; Seeley and Buhrman 2001; see tools/fit_traps. High end: Ithaca swarms that almost never took 17.5 l", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
+    ROW(volume_coefficient, "1", 1.23, 0, 6, ratio, 0.88, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; Seeley and Buhrman 2001; see tools/fit_traps. High end: Ithaca swarms that almost never took 17.5 l", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
     ROW(volume_best_l, "l", 40, 10, 100, fixed, 30, 50, published, "Seeley and Morse 1976, Seeley 1977", "volume V0 that swarms like best") \
     ROW(entrance_coefficient, "1", 0.61, -1, 3, additive, 0.13, 1.09, fitted, "Seeley and Morse 1978: 12.5 over 75 cm2; see tools/fit_traps", "loss of log-odds for each factor e of entrance area away from the best") \
     ROW(entrance_best_cm2, "cm2", 12.5, 2, 100, fixed, 10, 15, published, "Seeley and Morse 1978; Seeley, Morse and Nowogrodzki 1989", "entrance area that swarms like best") \
