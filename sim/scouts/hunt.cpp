@@ -18,7 +18,7 @@ struct Course {
     const Swarm& swarm;
     const ScoutParameters& parameters;
     HuntResult result;
-    std::uint32_t now = 1;        ///< ticks of flyable time since the swarm hung
+    std::uint32_t now = 0;        ///< ticks of flyable time since the swarm hung
     std::int32_t piped_for = -1;  ///< site the swarm warms up for
     std::uint32_t lift_off = 0;   ///< tick at which it will fly
     double decision_h = 0;
