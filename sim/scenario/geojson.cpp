@@ -72,7 +72,10 @@ std::string cell_of(const JsonAt& at) {
     if (value.is_object()) throw InputError(at.place(), "found an object {...}, expected a text or number");
     if (!value.is_array()) return value.dump();
     std::string joined;
-    for (std::size_t i = 0; i < value.size(); ++i) joined += (i == 0 ? "" : " ") + cell_of(at.at(i));
+    for (std::size_t i = 0; i < value.size(); ++i) {
+        if (i > 0) joined += ' ';
+        joined += cell_of(at.at(i));
+    }
     return joined;
 }
 }  // namespace

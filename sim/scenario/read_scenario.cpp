@@ -10,6 +10,7 @@
 #include "scenario/records.hpp"
 #include "scenario/scenario.hpp"
 #include "scenario/text_file.hpp"
+#include "scenario/weather_file.hpp"
 
 namespace maybough {
 
@@ -113,19 +114,6 @@ std::map<std::string, std::string> columns_in(const JsonAt& weather) {
     return columns;
 }
 
-/// A climate needs a whole year of both temperatures.
-void check_enough(const WeatherRecord& record, const std::string& file) {
-    const auto whole = std::count_if(record.days.begin(), record.days.end(), [](const DayOfWeather& day) {
-        return std::isfinite(day.tmax_c) && std::isfinite(day.tmin_c);
-    });
-    constexpr std::ptrdiff_t fewest_days = 360;
-    if (whole < fewest_days) {
-        throw InputError(file,
-                         "found " + std::to_string(whole) + " days with both temperatures, expected a year at least",
-                         "is the file cut off? Give monthly_normals where there is no record");
-    }
-}
-
 void read_weather_section(const JsonAt& root, Scenario& scenario) {
     const JsonAt weather = root.at("weather");
     expect_keys(weather, keys_of(weather_fields(), {"columns", "monthly_normals"}));
@@ -145,7 +133,7 @@ void read_weather_section(const JsonAt& root, Scenario& scenario) {
     const std::string file = beside(scenario.folder, written.file);
     WeatherReading reading = read_weather_file(file, written.station, columns_in(weather));
     scenario.record = std::move(reading.record);
-    check_enough(scenario.record, file);
+    check_whole_year(scenario.record, file);
     scenario.weather_quality =
         check_record(scenario.record, scenario.land.centre.latitude_deg, scenario.parameters.weather);
     if (reading.flagged > 0) {
@@ -156,7 +144,7 @@ void read_weather_section(const JsonAt& root, Scenario& scenario) {
         scenario.weather_quality.warnings.push_back(std::to_string(reading.traces) +
                                                     " traces of rain are taken as 0 mm");
     }
-    check_enough(scenario.record, file);
+    check_whole_year(scenario.record, file);
     scenario.climate = fit_climate(scenario.record, scenario.parameters.weather);
 }
 

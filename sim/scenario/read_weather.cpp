@@ -1,5 +1,7 @@
 // Tells the form of a weather file by its content and reads it.
+#include <algorithm>
 #include <cctype>
+#include <cmath>
 
 #include "base/base.hpp"
 #include "scenario/text_file.hpp"
@@ -36,6 +38,18 @@ bool looks_wide(std::string_view line) {
 }
 
 }  // namespace
+
+void check_whole_year(const WeatherRecord& record, const std::string& file) {
+    const auto whole = std::count_if(record.days.begin(), record.days.end(), [](const DayOfWeather& day) {
+        return std::isfinite(day.tmax_c) && std::isfinite(day.tmin_c);
+    });
+    constexpr std::ptrdiff_t fewest_days = 360;
+    if (whole < fewest_days) {
+        throw InputError(file,
+                         "found " + std::to_string(whole) + " days with both temperatures, expected a year at least",
+                         "is the file cut off? Give monthly_normals where there is no record");
+    }
+}
 
 WeatherReading read_weather_file(const std::string& path, const std::string& station,
                                  const std::map<std::string, std::string>& columns) {

@@ -30,6 +30,7 @@ struct WrittenApiary {
 
 /// The keeper, with the date in one text.
 struct WrittenKeeper : Keeper {
+    WrittenKeeper() = default;
     std::string late_from = "07-01";
 };
 

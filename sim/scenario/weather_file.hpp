@@ -28,6 +28,9 @@ WeatherReading read_ghcn_wide(const std::string& text, const WeatherSource& sour
 WeatherReading read_epw(const std::string& text, const WeatherSource& source);
 WeatherReading read_weather_table(const std::string& text, const WeatherSource& source);
 
+/// Throws InputError at `file` unless the record holds about a year of days with both temperatures: a climate needs it.
+void check_whole_year(const WeatherRecord& record, const std::string& file);
+
 /// Gathers values day by day, in any order, for one station, and lays them out as consecutive days.
 class DayGatherer {
   public:

@@ -1,0 +1,6 @@
+# The schema against a general validator: every scenario passes, broken ones fail there and in the program.
+file(GLOB scenario_files CONFIGURE_DEPENDS ${PROJECT_SOURCE_DIR}/scenarios/*/scenario.json)
+add_test(NAME "scenario: schema against a general validator"
+         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/scenario/schema_check.py
+                 ${PROJECT_SOURCE_DIR}/scenarios/schema.json $<TARGET_FILE:maybough> ${scenario_files})
+set_tests_properties("scenario: schema against a general validator" PROPERTIES LABELS command TIMEOUT 300)
