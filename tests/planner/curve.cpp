@@ -1,0 +1,93 @@
+// Reading the recommendation off tables of outcomes.
+#include "planner/curve.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace maybough;
+
+namespace {
+/// Trials with the given catches a placement and season, each worth 10 and each trap costing `price`.
+Trials table(const std::vector<std::vector<double>>& catches, double price) {
+    Trials trials;
+    for (std::size_t k = 0; k < catches.size(); ++k) {
+        trials.outcomes.emplace_back();
+        for (const double c : catches[k]) {
+            trials.outcomes.back().push_back({c, 10 * c, price * static_cast<double>(k), 1});
+        }
+    }
+    return trials;
+}
+
+const std::vector<std::vector<double>> falling{
+    {0, 0, 0, 0, 0, 0, 0, 0}, {1, 1, 1, 1, 1, 1, 1, 1}, {2, 1, 2, 1, 2, 1, 1, 2}, {2, 1, 2, 1, 2, 1, 2, 2}};
+}  // namespace
+
+TEST_CASE("the curve's margins are paired differences") {
+    const Trials trials = table(falling, 4);
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(4), std::vector<PlacementMoney>(4));
+    CHECK(curve[2].catches.mean == doctest::Approx(1.5));
+    CHECK(curve[2].marginal_catches.mean == doctest::Approx(0.5));
+    CHECK(curve[2].marginal_net.mean == doctest::Approx(1));
+    CHECK(curve[3].marginal_net.mean == doctest::Approx(10 * 0.125 - 4));
+    CHECK(curve[2].odds_at_least == std::vector<double>{1, 0.5});
+    CHECK(curve[1].worst_tenth_catches == 1);
+}
+
+TEST_CASE("the best number has the most net worth, ties go to fewer") {
+    CHECK(best_number(table(falling, 4)) == 2);
+    CHECK(best_number(table(falling, 5)) == 1);  // the second adds just its cost
+    CHECK(best_number(table(falling, 11)) == 0);
+}
+
+TEST_CASE("numbers that paired seasons cannot tell apart stand together") {
+    // Two and three traps differ in one of eight seasons; none and two differ in all.
+    const auto [low, high] = numbers_like(table(falling, 1), 2);
+    CHECK(low == 2);
+    CHECK(high == 3);
+}
+
+TEST_CASE("odds of at least so many swarms") {
+    const Trials trials = table(falling, 1);
+    CHECK(number_for_odds(trials, 1, 0.9) == 1);
+    CHECK(number_for_odds(trials, 2, 0.5) == 2);
+    CHECK(number_for_odds(trials, 2, 0.6) == 3);
+    CHECK(number_for_odds(trials, 3, 0.1) == -1);
+    CHECK(odds_at_least({}).empty());
+    CHECK(odds_at_least({0, 0}).empty());
+    CHECK(worst_tenth({5, 1, 2, 3, 4, 6, 7, 8, 9, 10, 0, 11, 12, 13, 14, 15, 16, 17, 18, 19}) == doctest::Approx(0.5));
+}
+
+TEST_CASE("the reason for stopping is told in numbers or by the limit that binds") {
+    const std::vector<CurvePoint> curve =
+        curve_of(table(falling, 4), std::vector<Placement>(4), std::vector<PlacementMoney>(4));
+    Question question;
+    const std::string next = why_it_stops(curve, 2, question, LastPoint::places, "EUR");
+    CHECK(next.find("0.12 swarms") != std::string::npos);
+    CHECK(next.find("worth 1.25 EUR") != std::string::npos);
+    CHECK(next.find("cost 4.00 EUR") != std::string::npos);
+    CHECK(why_it_stops(curve, 3, question, LastPoint::money, "EUR").find("budget") != std::string::npos);
+    CHECK(why_it_stops(curve, 3, question, LastPoint::places, "EUR").find("every spot") != std::string::npos);
+    question.exactly = 3;
+    CHECK(why_it_stops(curve, 3, question, LastPoint::places, "EUR").find("just 3") != std::string::npos);
+}
+
+TEST_CASE("a falling fit pools what rises") {
+    CHECK(falling_fit({5, 3, 4, 1}, {1, 1, 1, 1}) == std::vector<double>{5, 3.5, 3.5, 1});
+    CHECK(falling_fit({1, 2, 3}, {1, 1, 2}) == std::vector<double>{2.25, 2.25, 2.25});
+    CHECK(falling_fit({}, {}).empty());
+}
+
+TEST_CASE("stages count on from one another") {
+    std::vector<std::uint32_t> told;
+    const Progress outside = [&](std::uint32_t done, std::uint32_t total) {
+        CHECK(total == 12);
+        told.push_back(done);
+    };
+    Stages stages(outside, 12);
+    const Progress first = stages.stage(4);
+    const Progress second = stages.stage(8);
+    first(4, 4);
+    second(1, 8);
+    second(8, 8);
+    CHECK(told == std::vector<std::uint32_t>{4, 5, 12});
+}
