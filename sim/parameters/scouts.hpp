@@ -44,7 +44,7 @@
     ROW(first_visit_min, "min", 20, 2, 180, fixed, 15, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
     ROW(visit_min, "min", 7, 1, 120, fixed, 5, 15, assumed, "", "mean duration of a later visit") \
     ROW(home_min, "min", 50, 0.5, 120, fixed, 10, 60, assumed, "", "mean pause at the cluster between a dance and the next visit") \
-    ROW(switch_chance, "1", 0.3, 0, 1, fixed, 0.1, 0.5, derived, "Seeley 2003: 23 of 27 losers retired before following a rival", "share of a returning scout's chance to follow that goes to following a rival before she has retired") \
+    ROW(switch_chance, "1", 0.06, 0, 1, fixed, 0.02, 0.2, derived, "Seeley 2003: 23 of 27 losers retired before following a rival", "share of a returning scout's chance to follow that goes to following a rival before she has retired") \
     ROW(stop_chance, "1", 0.2, 0, 1, fixed, 0.05, 0.4, assumed, "Seeley et al. 2012", "chance that a dancer leaving the floor gives another one an effective stop signal, if she dances for another site") \
     ROW(quorum_outside, "1", 15, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum in a large swarm") \
     ROW(quorum_least, "1", 5, 1, 50, fixed, 3, 8, assumed, "", "quorum of the smallest swarms") \
