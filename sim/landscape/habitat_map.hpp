@@ -25,6 +25,12 @@ inline double square_middle_m(int index) {
 /// True where p lies within the closed ring, by the even-odd rule; a point on a border shared by two rings lies in one.
 bool inside_ring(const std::vector<Point>& ring, Point p);
 
+/// West, east, south and north ends of a ring.
+struct Box {
+    double west_m, east_m, south_m, north_m;
+};
+Box box_of(const std::vector<Point>& ring);
+
 /// Patches with their bounding boxes, for many look-ups on one land. Keeps a reference to the land.
 class HabitatMap {
   public:
@@ -32,9 +38,6 @@ class HabitatMap {
     Habitat at(Point p) const;
 
   private:
-    struct Box {
-        double west_m, east_m, south_m, north_m;
-    };
     const Land& land_;
     std::vector<Box> boxes_;
 };
@@ -50,9 +53,13 @@ class HabitatRaster {
 
   private:
     void fill(const HabitatPatch& patch);
+    void flip_west_of(Point a, Point b);
+    void settle_rows(std::uint8_t habitat);
     int first_column_, first_row_, columns_, rows_;
     std::vector<std::uint8_t> cells_;
     std::vector<std::uint8_t> toggles_;
+    int lowest_row_ = 0;  ///< of the rows with toggles
+    int highest_row_ = -1;
 };
 
 /// Mean of the habitats' forage over the squares whose middles lie within the flight range of p. The raster has to

@@ -34,19 +34,21 @@ Habitat habitat_at(const Land& land, Point p) {
     return land.elsewhere;
 }
 
+Box box_of(const std::vector<Point>& ring) {
+    const double far = std::numeric_limits<double>::infinity();
+    Box box{far, -far, far, -far};
+    for (const Point p : ring) {
+        box.west_m = std::min(box.west_m, p.x_m);
+        box.east_m = std::max(box.east_m, p.x_m);
+        box.south_m = std::min(box.south_m, p.y_m);
+        box.north_m = std::max(box.north_m, p.y_m);
+    }
+    return box;
+}
+
 HabitatMap::HabitatMap(const Land& land) : land_(land) {
     boxes_.reserve(land.patches.size());
-    for (const HabitatPatch& patch : land.patches) {
-        const double far = std::numeric_limits<double>::infinity();
-        Box box{far, -far, far, -far};
-        for (const Point p : patch.ring) {
-            box.west_m = std::min(box.west_m, p.x_m);
-            box.east_m = std::max(box.east_m, p.x_m);
-            box.south_m = std::min(box.south_m, p.y_m);
-            box.north_m = std::max(box.north_m, p.y_m);
-        }
-        boxes_.push_back(box);
-    }
+    for (const HabitatPatch& patch : land.patches) boxes_.push_back(box_of(patch.ring));
 }
 
 Habitat HabitatMap::at(Point p) const {
@@ -72,35 +74,43 @@ HabitatRaster::HabitatRaster(const Land& land, int first_column, int first_row, 
 // Row by row: an edge that crosses the row's middle line flips every square whose middle lies west of the crossing,
 // which is the even-odd rule of inside_ring for a whole row at once. toggles_ marks the last square flipped.
 void HabitatRaster::fill(const HabitatPatch& patch) {
-    int low = rows_;
-    int high = -1;
+    const Box box = box_of(patch.ring);
+    if (box.east_m < square_middle_m(first_column_) || box.west_m > square_middle_m(first_column_ + columns_)) return;
+    if (box.north_m < square_middle_m(first_row_) || box.south_m > square_middle_m(first_row_ + rows_)) return;
+    lowest_row_ = rows_;
+    highest_row_ = -1;
     for (std::size_t i = 0, before = patch.ring.size() - 1; i < patch.ring.size(); before = i++) {
-        const Point a = patch.ring[before];
-        const Point b = patch.ring[i];
-        const double from_row = std::floor(std::min(a.y_m, b.y_m) / square_m - 1) - first_row_;
-        const double to_row = std::ceil(std::max(a.y_m, b.y_m) / square_m + 1) - first_row_;
-        const int from = static_cast<int>(std::clamp(from_row, 0.0, static_cast<double>(rows_)));
-        const int to = static_cast<int>(std::clamp(to_row, 0.0, static_cast<double>(rows_)));
-        for (int row = from; row < to; ++row) {
-            const double y_m = square_middle_m(first_row_ + row);
-            if (!crosses_row(a, b, y_m)) continue;
-            const double x_m = crossing_x_m(a, b, y_m);
-            const double west_of = std::ceil(x_m / square_m - 0.5) - first_column_;
-            int flipped = static_cast<int>(std::clamp(west_of, 0.0, static_cast<double>(columns_)));
-            while (flipped < columns_ && square_middle_m(first_column_ + flipped) < x_m) ++flipped;
-            while (flipped > 0 && !(square_middle_m(first_column_ + flipped - 1) < x_m)) --flipped;
-            if (flipped > 0) toggles_[static_cast<std::size_t>(row * columns_ + flipped - 1)] ^= 1U;
-            low = std::min(low, row);
-            high = std::max(high, row);
-        }
+        flip_west_of(patch.ring[before], patch.ring[i]);
     }
-    for (int row = low; row <= high; ++row) {
+    settle_rows(static_cast<std::uint8_t>(patch.habitat));
+}
+
+void HabitatRaster::flip_west_of(Point a, Point b) {
+    const auto [south_m, north_m] = std::minmax(a.y_m, b.y_m);
+    if (north_m < square_middle_m(first_row_) || south_m > square_middle_m(first_row_ + rows_)) return;
+    const double first = std::max(0.0, south_m / square_m - 1.5 - first_row_);
+    for (int row = static_cast<int>(first); row < rows_ && square_middle_m(first_row_ + row) <= north_m; ++row) {
+        const double y_m = square_middle_m(first_row_ + row);
+        if (!crosses_row(a, b, y_m)) continue;
+        const double x_m = crossing_x_m(a, b, y_m);
+        const double near_crossing = x_m / square_m - 0.5 - first_column_;
+        int flipped = static_cast<int>(std::clamp(near_crossing, 0.0, static_cast<double>(columns_)));
+        while (flipped < columns_ && square_middle_m(first_column_ + flipped) < x_m) ++flipped;
+        while (flipped > 0 && !(square_middle_m(first_column_ + flipped - 1) < x_m)) --flipped;
+        if (flipped > 0) toggles_[static_cast<std::size_t>(row * columns_ + flipped - 1)] ^= 1U;
+        lowest_row_ = std::min(lowest_row_, row);
+        highest_row_ = std::max(highest_row_, row);
+    }
+}
+
+void HabitatRaster::settle_rows(std::uint8_t habitat) {
+    for (int row = lowest_row_; row <= highest_row_; ++row) {
         std::uint8_t inside = 0;
         for (int column = columns_; column-- > 0;) {
             const auto cell = static_cast<std::size_t>(row * columns_ + column);
             inside ^= toggles_[cell];
             toggles_[cell] = 0;
-            if (inside != 0) cells_[cell] = static_cast<std::uint8_t>(patch.habitat);
+            if (inside != 0) cells_[cell] = habitat;
         }
     }
 }
