@@ -10,7 +10,8 @@
     ROW(scouts_max, "1", 500, 5, 512, fixed, 300, 500, published, "Seeley, Morse and Visscher 1979: 300-500 scouts", "scouts of the largest swarm") \
     ROW(search_length_m, "m", 350, 50, 5000, ratio, 200, 700, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find falls by the factor e") \
     ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
-    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by") \
+    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
+    ROW(find_length_m, "m", 350, 50, 5000, fixed, 350, 350, derived, "search length for which the chance of a find holds; over a longer one the same effort is spread thinner", "search length at which find_chance holds") \
     ROW(visibility_find_ratio, "1", 1.75, 1, 4, fixed, 1.5, 2, derived, "Seeley and Morse 1978: exposed boxes are taken sooner, not preferred", "how much more often a cavity in plain sight is found than a hidden one") \
     ROW(volume_coefficient, "1", 1.23, 0, 6, ratio, 0.88, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; Seeley and Buhrman 2001; see tools/fit_traps. High end: Ithaca swarms that almost never took 17.5 l", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
     ROW(volume_best_l, "l", 40, 10, 100, fixed, 30, 50, published, "Seeley and Morse 1976, Seeley 1977", "volume V0 that swarms like best") \

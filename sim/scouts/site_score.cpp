@@ -47,7 +47,9 @@ double find_weight(const Cavity& cavity, double distance_m, const ScoutParameter
     const double lure = std::clamp(cavity.lure, 0.0, 1.0);
     const double conspicuous_ln =
         std::log(p.visibility_find_ratio) * (cavity.visibility - 0.5) + p.lure_log_odds * p.lure_finding_share * lure;
-    return std::exp(conspicuous_ln - distance_m / p.search_length_m);
+    // The same search effort over a wider circle is spread thinner: exp(-d / L) integrates to 2 pi L^2 over the plane.
+    const double thinning = (p.find_length_m / p.search_length_m) * (p.find_length_m / p.search_length_m);
+    return thinning * std::exp(conspicuous_ln - distance_m / p.search_length_m);
 }
 
 }  // namespace maybough

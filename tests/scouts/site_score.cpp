@@ -77,4 +77,8 @@ TEST_CASE("finding falls by the factor e over the search length and is exactly z
     Cavity plain = cavity;
     plain.visibility = 1;
     CHECK(find_weight(plain, 300, p) / find_weight(hidden, 300, p) == doctest::Approx(p.visibility_find_ratio));
+    // A longer search length spreads the same effort: the chance summed over the plane stays.
+    ScoutParameters wide = p;
+    wide.search_length_m *= 2;
+    CHECK(find_weight(cavity, 0, wide) == doctest::Approx(find_weight(cavity, 0, p) / 4));
 }
