@@ -55,4 +55,13 @@ void write_text(const std::string& path, const std::string& text);
 /// Cautions shown wherever traps are hung: ladders, stings, disease, buildings, law and leave.
 std::vector<std::string> cautions();
 
+/// This year's forecast for the terminal; its weeks and next days as CSV; what to do when as an RFC 5545 calendar.
+std::string forecast_table(const Scenario& scenario, const Forecast& forecast);
+std::string forecast_weeks_csv(const Forecast& forecast);
+std::string forecast_days_csv(const Forecast& forecast);
+std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, const Provenance& origin);
+/// The skill of past forecasts for the terminal, with the statement of what skill it is; and as CSV for a plot.
+std::string hindcast_table(const Scenario& scenario, const Hindcast& hindcast);
+std::string hindcast_csv(const Hindcast& hindcast);
+
 }  // namespace maybough

@@ -1,0 +1,161 @@
+// This year's forecast on the terminal, at most 100 columns wide.
+#include <cmath>
+
+#include "report/forecast_words.hpp"
+#include "report/words.hpp"
+
+namespace maybough {
+namespace {
+
+using Align = TextTable::Align;
+
+std::string answer(const Forecast& forecast) {
+    const DateOdds& first = odds_of(forecast, Milestone::first);
+    const DateOdds& peak = odds_of(forecast, Milestone::peak);
+    const DateOdds& half = odds_of(forecast, Milestone::half);
+    std::string text;
+    if (forecast.odds_over >= 0.9) {
+        text = "The season is over with odds of " + percent(forecast.odds_over) + ".";
+    } else if (first.odds_past >= 0.5) {
+        text = "Swarming has begun with odds of " + percent(first.odds_past) + " (most likely about " +
+               forecast_day(forecast, first.day_50) + "), and is over with odds of " + percent(forecast.odds_over) +
+               ".";
+    } else {
+        text = "The first swarm comes about " + forecast_day(forecast, first.day_50) + ", with 8 in 10 odds between " +
+               forecast_day(forecast, first.day_10) + " and " + forecast_day(forecast, first.day_90) + ".";
+    }
+    text += " The peak week is about " + forecast_day(forecast, peak.day_50) + " (" +
+            forecast_day(forecast, peak.day_10) + " to " + forecast_day(forecast, peak.day_90) +
+            "). Half of this year's swarms come " + lateness(half.days_late) + ".";
+    return text;
+}
+
+std::string weather_lines(const Forecast& forecast) {
+    const ThisYear& weather = forecast.weather;
+    std::string text = "Weather known to " + iso(weather.known_until) + " (" + counted(weather.recorded_days, "day") +
+                       " of the record, " + counted(weather.quality.filled_days, "day") + " of them filled, " +
+                       counted(weather.missing_days, "day") + " made up";
+    if (weather.typed_days > 0) text += "; the next " + counted(weather.typed_days, "day") + " as typed";
+    text += forecast.continuation == Continuation::generated
+                ? "), then generated weather that goes on from it."
+                : "), then years of the record, likelier the more they were like this one.";
+    std::string lines = wrapped(text);
+    for (const std::string& note : weather.notes) lines += wrapped("- " + plain_text(note), 2);
+    for (const std::string& warning : weather.quality.warnings) lines += wrapped("- " + plain_text(warning), 2);
+    return lines;
+}
+
+std::string dates_table(const Forecast& forecast) {
+    TextTable table;
+    table.column("by this date with odds of", Align::left, 30).column("10 %").column("50 %").column("90 %");
+    table.column("is past").column("normal 50 %").column("days late").column("later than normal");
+    for (const Milestone what : all_milestones) {
+        const DateOdds& odds = odds_of(forecast, what);
+        table.row({std::string(word(what)), forecast_day(forecast, odds.day_10), forecast_day(forecast, odds.day_50),
+                   forecast_day(forecast, odds.day_90), percent(odds.odds_past),
+                   forecast_day(forecast, odds.normal_day_50),
+                   number(odds.days_late.mean, 1) + " +- " + number(odds.days_late.half_width_95, 1),
+                   percent(odds.odds_later)});
+    }
+    return table.text() +
+           wrapped(
+               "Of swarms that hang within the area, from colonies alive in spring, the margin's included where "
+               "they hang inside. Days late are paired: each member beside a normal year of the same land, beliefs "
+               "and luck; +- is a 95 % interval of the mean.");
+}
+
+std::string odds_table(const Forecast& forecast) {
+    TextTable table;
+    table.column("odds that it has come by", Align::left, 24);
+    for (const Milestone what : all_milestones) table.column(std::string(word(what)), Align::right, 20);
+    for (const WeekOdds& week : forecast.weeks) {
+        const auto day = static_cast<std::size_t>((week.monday + std::chrono::days{6} - forecast.first_day).count());
+        std::vector<std::string> cells{iso(week.monday + std::chrono::days{6})};
+        for (const Milestone what : all_milestones) {
+            const auto& by_day = odds_of(forecast, what).by_day;
+            cells.push_back(percent(by_day[std::min(day, by_day.size() - 1)]));
+        }
+        table.row(cells);
+    }
+    return table.text();
+}
+
+std::string range(const Estimate& estimate) {
+    return number(estimate.low, 0) + " to " + number(estimate.high, 0);
+}
+
+std::string weeks_table(const Forecast& forecast) {
+    TextTable table;
+    table.column("week from", Align::left).column("swarms").column("8 in 10").column("normal");
+    if (forecast.with_catches) table.column("catches").column("8 in 10");
+    for (const WeekOdds& week : forecast.weeks) {
+        std::vector<std::string> cells{iso(week.monday), number(week.swarms.mean, 1), range(week.swarms),
+                                       number(week.normal.mean, 1)};
+        if (forecast.with_catches) {
+            cells.push_back(number(week.catches.mean, 2));
+            cells.push_back(range(week.catches));
+        }
+        table.row(cells);
+    }
+    std::string text = "Swarms in the area: " + number(forecast.swarms.mean, 1) + " this year (" +
+                       range(forecast.swarms) + "), " + number(forecast.normal.mean, 1) +
+                       " in normal years; still to come: " + number(forecast.to_come.mean, 1) + " (" +
+                       range(forecast.to_come) + ").";
+    if (forecast.with_catches) {
+        text += " Catches of the traps as set: " + number(forecast.catches.mean, 2) + ", still to come " +
+                number(forecast.catches_to_come.mean, 2) + ".";
+    } else {
+        text += " The scenario sets no traps, so catches are not simulated.";
+    }
+    return table.text() + wrapped(text);
+}
+
+std::string next_table(const Forecast& forecast) {
+    TextTable table;
+    table.column("day", Align::left).column("a swarm in the area").column("normal").column("mean swarms");
+    table.column("fit for leaving").column("max C").column("rain mm").column("weather", Align::left);
+    for (const DayOdds& day : forecast.next) {
+        table.row({iso(day.date), percent(day.odds_swarm), percent(day.odds_normal), number(day.swarms, 2),
+                   percent(day.odds_fit), number(day.tmax_c, 1), number(day.rain_mm, 1),
+                   day.typed ? "as typed" : "simulated"});
+    }
+    std::string text = table.text();
+    if (forecast.weather.typed_days > 0) {
+        text += wrapped("Typed weather is taken as certain; the odds are for the swarms if it comes so.");
+    }
+    return text;
+}
+
+std::string agenda_lines(const Forecast& forecast) {
+    std::string text;
+    bool lures = false;
+    for (const AgendaItem& item : forecast.agenda) {
+        lures = lures || item.task == Task::relure;
+        text += wrapped(task_title(item.task) + " " + iso(item.date) + (item.overdue ? " (now past)" : "") + ": " +
+                        task_reason(forecast, item.task) + ".");
+    }
+    if (!lures) text += wrapped("No new lures are due before most swarms have come.");
+    return text;
+}
+
+}  // namespace
+
+std::string forecast_table(const Scenario& scenario, const Forecast& forecast) {
+    std::string text = plain_text(scenario.name) + ": swarm calendar of the year from " + iso(forecast.first_day) +
+                       ", as seen on " + iso(forecast.weather.today) + "\n\n";
+    text += wrapped(answer(forecast)) + "\n" + weather_lines(forecast);
+    text += wrapped(counted(forecast.members, "member") + ", seed " + std::to_string(forecast.seed) +
+                    ": each with land, colonies, beliefs and weather to come of its own.");
+    if (forecast.members_without_swarms > 0) {
+        text += wrapped(counted(forecast.members_without_swarms, "member") +
+                        " had no swarm in the area at all and are left out of the dates.");
+    }
+    text += heading("What to do when") + agenda_lines(forecast);
+    text += heading("Dates") + dates_table(forecast);
+    text += heading("The next days") + next_table(forecast);
+    text += heading("Weeks") + weeks_table(forecast);
+    text += heading("Odds by date") + odds_table(forecast);
+    return text;
+}
+
+}  // namespace maybough

@@ -1,0 +1,57 @@
+// What the forecast's outputs say alike: tasks and their reasons, lateness.
+#include "report/forecast_words.hpp"
+
+#include <array>
+#include <cmath>
+
+#include "report/words.hpp"
+
+namespace maybough {
+
+const DateOdds& odds_of(const Forecast& forecast, Milestone what) {
+    return forecast.dates.at(static_cast<std::size_t>(what));
+}
+
+std::string forecast_day(const Forecast& forecast, Day day) {
+    return short_date(forecast.date(day));
+}
+
+std::string task_title(Task task) {
+    static constexpr std::array<const char*, 5> titles{"Hang traps by", "Visit from", "New lures on", "Visit until",
+                                                       "Take traps down from"};
+    return titles.at(static_cast<std::size_t>(task));
+}
+
+std::string task_reason(const Forecast& forecast, Task task) {
+    const auto on = [&](Milestone what, Day DateOdds::*day) {
+        return forecast_day(forecast, odds_of(forecast, what).*day);
+    };
+    switch (task) {
+        case Task::hang:
+            return "two weeks before " + on(Milestone::first, &DateOdds::day_10) +
+                   ", by when a first swarm has come with odds of 1 in 10";
+        case Task::visit_from:
+            return "a first swarm has come by then with odds of 1 in 10";
+        case Task::relure:
+            return "the lures are spent, and swarms are still to come";
+        case Task::visit_until:
+            return "nine tenths of the swarms have come by then with odds of 9 in 10; few are left after it";
+        case Task::take_down:
+            return "the last swarm has come by " + on(Milestone::last, &DateOdds::day_90) +
+                   " with odds of 9 in 10, and a week is left for it to move in";
+    }
+    throw ModelFault("a task has no reason");
+}
+
+std::string lateness(const Estimate& days_late) {
+    const double days = std::abs(days_late.mean);
+    if (days_late.n == 0) return "not to be compared with normal years";
+    if (days < 0.5 || days < days_late.half_width_95) {
+        return "no earlier or later than in normal years that can be told (" + number(days_late.mean, 1) + " +- " +
+               number(days_late.half_width_95, 1) + " days)";
+    }
+    return number(days, 1) + " days " + (days_late.mean > 0 ? "later" : "earlier") + " than in normal years (+- " +
+           number(days_late.half_width_95, 1) + ")";
+}
+
+}  // namespace maybough
