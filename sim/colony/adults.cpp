@@ -50,7 +50,7 @@ void die_outside(Colony& colony, const Outside& outside, const ColonyParameters&
         today.adults_died += died;
     }
     if (colony.drones > 0) {
-        const bool evicted = outside.days_fall && outside.daylight_h < p.winter_bee_daylight_h;
+        const bool evicted = outside.days.falls() && outside.days.hours < p.winter_bee_daylight_h;
         const double risk = evicted ? p.drone_eviction_per_day : p.drone_death_per_day;
         const std::int64_t died =
             std::min(colony.drones, round_at_random(luck, static_cast<double>(colony.drones) * risk));
@@ -77,7 +77,7 @@ std::int64_t recruit(Colony& colony, std::int64_t wanted, bool spring, const Col
 void change_work(Colony& colony, const Outside& outside, const ColonyParameters& p, Stream& luck, DayOfColony& today) {
     if (!(outside.foraging_h > 0)) return;
     const double activity = std::min(1.0, outside.foraging_h / p.foraging_full_hours);
-    const bool spring = !outside.days_fall && outside.daylight_h >= p.spring_daylight_h;
+    const bool spring = !outside.days.falls() && outside.days.hours >= p.spring_daylight_h;
     const std::int64_t ready = nest_bees(colony) - (spring ? 0 : colony.winter_bees);
     const double onset =
         foraging_onset(static_cast<double>(ready), static_cast<double>(colony.foragers), colony.honey_g, p);
@@ -101,9 +101,9 @@ void age_adults(Colony& colony, const Emerged& emerged, const Outside& outside, 
                 Stream& luck, DayOfColony& today) {
     colony.older_nest += colony.nest.turn();
     std::int64_t long_lived = 0;
-    if (outside.days_fall && emerged.workers > 0) {
+    if (outside.days.falls() && emerged.workers > 0) {
         const double share =
-            1 - rise(outside.daylight_h, parameters.winter_bee_daylight_h, parameters.winter_bee_width_h);
+            1 - rise(outside.days.hours, parameters.winter_bee_daylight_h, parameters.winter_bee_width_h);
         long_lived = std::min(emerged.workers, round_at_random(luck, share * static_cast<double>(emerged.workers)));
     }
     colony.nest[0] = emerged.workers - long_lived;

@@ -222,8 +222,14 @@ double foraging_onset(double nest, double foragers, double honey_g, const Colony
 double share_reared(double bees, double half);
 /// Share of a laying that stores allow: f^2 / (f^2 + b^2). Khoury, Barron and Myerscough 2013.
 double share_fed(double food_g, double half_g);
+/// Day length and how it changes from day to day.
+struct DayLength {
+    double hours = 12;
+    double change_h = 0;
+    bool falls() const { return change_h < 0; }
+};
 /// The hazard of beginning queen cells and its parts, for the colony as it stands.
-Preparation preparation_of(const Colony& colony, double nectar_on_offer, double daylight_h,
+Preparation preparation_of(const Colony& colony, double nectar_on_offer, DayLength days,
                            const ColonyParameters& parameters);
 
 }  // namespace maybough

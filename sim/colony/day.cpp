@@ -7,10 +7,12 @@ namespace maybough {
 
 namespace {
 
-/// A colony with too few bees, or of bees that cannot renew themselves, comes to its end.
-void end_if_spent(Colony& colony, const ColonyParameters& p, DayOfColony& today) {
+/// A colony with too few bees comes to its end; in winter some do by what is not modelled.
+void end_if_spent(Colony& colony, const Outside& outside, const ColonyParameters& p, Stream& luck, DayOfColony& today) {
     const std::int64_t left = adults(colony);
-    if (static_cast<double>(left) >= p.min_adults) return;
+    const bool winter = outside.days.hours < p.spring_daylight_h;
+    const bool mishap = winter && bernoulli(luck, p.winter_loss_per_day);
+    if (static_cast<double>(left) >= p.min_adults && !mishap) return;
     today.adults_died += left;
     today.drones_died += colony.drones;
     today.brood_died += all_brood(colony);
@@ -68,7 +70,7 @@ DayOfColony live_one_day(Colony& colony, const DayOfSky& sky, Day day, const Col
     prepare_to_swarm(colony, outside, day, parameters, chance, today);
     tend_queen(colony, sky, day, parameters, chance, luck);
     visit_by_keeper(colony, outside, day, parameters, chance, today);
-    end_if_spent(colony, parameters, today);
+    end_if_spent(colony, outside, parameters, luck, today);
 
     check_balance(colony, before, today, day);
     return today;

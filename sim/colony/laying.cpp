@@ -16,11 +16,20 @@ namespace {
 
 double season_share(const Colony& colony, const Outside& outside, const ColonyParameters& p) {
     double share = rise(colony.warmth_c, p.laying_half_tmax_c, p.laying_width_tmax_c);
-    if (outside.days_fall) {
+    if (outside.days.falls()) {
         share *=
-            p.laying_falling_days_share * rise(outside.daylight_h, p.laying_autumn_daylight_h, p.laying_autumn_width_h);
+            p.laying_falling_days_share * rise(outside.days.hours, p.laying_autumn_daylight_h, p.laying_autumn_width_h);
+    } else {
+        share *= rise(outside.days.hours, p.laying_spring_daylight_h, p.laying_spring_width_h);
     }
     return share;
+}
+
+/// Stored pollen keeps some brood going; most waits for fresh pollen.
+double pollen_share(const Colony& colony, const Outside& outside, const ColonyParameters& p) {
+    const double fresh = share_reared(outside.pollen, p.laying_half_fresh_pollen);
+    return share_fed(colony.pollen_g, p.laying_half_pollen_g) *
+           (p.laying_stored_pollen_share + (1 - p.laying_stored_pollen_share) * fresh);
 }
 
 /// The old queen is slimmed for flight while her cells ripen: laying falls to a rest when the first is capped.
@@ -47,11 +56,11 @@ void lay_eggs(Colony& colony, const Outside& outside, const ColonyParameters& pa
                         fasting_share(colony, parameters) *
                         share_reared(static_cast<double>(nest_bees(colony)), parameters.laying_half_nest_bees) *
                         share_fed(colony.honey_g, parameters.laying_half_food_g) *
-                        share_fed(colony.pollen_g, parameters.laying_half_pollen_g);
+                        pollen_share(colony, outside, parameters);
     const std::int64_t laid = round_at_random(luck, std::min(eggs, room_for_eggs(colony, parameters)));
     if (laid == 0) return;
     std::int64_t drones = 0;
-    if (!outside.days_fall && static_cast<double>(adults(colony)) >= parameters.drone_min_workers) {
+    if (!outside.days.falls() && static_cast<double>(adults(colony)) >= parameters.drone_min_workers) {
         drones = std::min(laid, round_at_random(luck, parameters.drone_egg_share * static_cast<double>(laid)));
     }
     colony.workers.ages[0] += laid - drones;

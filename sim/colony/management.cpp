@@ -44,22 +44,23 @@ void deal_with_cells(Colony& colony, Stream& luck, const ColonyParameters& p, Da
     tear_down_cells(colony);
     if (colony.management.control == CellControl::split) {
         split(colony, p.keeper_split_share, luck.uniform(), today);
-        colony.queen_cells = {};
     }
 }
 
 void balance_stores(Colony& colony, const Outside& outside, const ColonyParameters& p, DayOfColony& today) {
     const double in_use = cells_in_use(colony, p) / std::max(1.0, static_cast<double>(colony.comb_cells));
     if (in_use > p.keeper_super_full) {
-        colony.volume_l =
-            std::max(colony.volume_l, std::min(colony.management.max_volume_l, colony.volume_l + p.keeper_super_l));
+        const double more_l = std::clamp(colony.management.max_volume_l - colony.volume_l, 0.0, p.keeper_super_l);
+        colony.volume_l += more_l;
+        colony.comb_cells += static_cast<std::int64_t>(more_l * p.comb_cells_per_l * p.keeper_super_drawn);
         const double surplus_g = colony.honey_g - p.keeper_reserve_g;
-        if (surplus_g > p.keeper_reserve_g) {
+        if (surplus_g > p.keeper_crop_g) {
             colony.honey_g -= surplus_g;
             today.honey_taken_g += surplus_g;
         }
     }
-    if (outside.days_fall && outside.daylight_h < p.laying_autumn_daylight_h && colony.honey_g < p.keeper_reserve_g) {
+    if (outside.days.falls() && outside.days.hours < p.laying_autumn_daylight_h &&
+        colony.honey_g < p.keeper_reserve_g) {
         today.honey_fed_g += p.keeper_reserve_g - colony.honey_g;
         colony.honey_g = p.keeper_reserve_g;
     }
@@ -72,14 +73,16 @@ void visit_by_keeper(Colony& colony, const Outside& outside, Day day, const Colo
     const HiveManagement& management = colony.management;
     if (!management.managed || management.inspect_every_days <= 0) return;
     if (--colony.days_to_inspection > 0) return;
-    if (colony.warmth_c < parameters.mating_tmax_c - 5 || !(outside.foraging_h > 0)) return;  // waits for a fit day
+    if (colony.warmth_c < parameters.keeper_min_warmth_c || !(outside.foraging_h > 0)) return;  // waits for a fit day
     colony.days_to_inspection = management.inspect_every_days;
     Stream luck = chance.stream(Purpose::colony_keeper, colony.id, day);
     deal_with_cells(colony, luck, parameters, today);
     balance_stores(colony, outside, parameters, today);
     const bool hopeless = colony.queen.state == QueenState::none && !has_cells(colony);
     if (hopeless && bernoulli(luck, parameters.keeper_requeens)) {
-        colony.queen = {QueenState::laying, 30, lognormal(luck, 1, parameters.strength_sd_ln), 0};
+        tear_down_cells(colony);
+        colony.queen = {QueenState::laying, parameters.keeper_queen_age_days,
+                        lognormal(luck, 1, parameters.strength_sd_ln), 0};
     }
 }
 

@@ -7,7 +7,7 @@ namespace {
 constexpr double days_per_year = 365;
 }  // namespace
 
-Preparation preparation_of(const Colony& colony, double nectar_on_offer, double daylight_h, const ColonyParameters& p) {
+Preparation preparation_of(const Colony& colony, double nectar_on_offer, DayLength days, const ColonyParameters& p) {
     Preparation part;
     const double bees = static_cast<double>(adults(colony));
     const double full = cells_in_use(colony, p) / cells_of_cavity(colony, p);
@@ -18,7 +18,8 @@ Preparation preparation_of(const Colony& colony, double nectar_on_offer, double 
     part.young_bees = rise(young, p.prepare_young_share, p.prepare_young_width);
     part.thin_scent = share_fed(bees, p.prepare_scent_bees);
     part.forage = share_reared(nectar_on_offer, p.prepare_forage);
-    part.day_length = rise(daylight_h, p.prepare_daylight_h, p.prepare_daylight_width_h);
+    part.day_length = rise(days.hours, p.prepare_daylight_h, p.prepare_daylight_width_h) *
+                      (days.falls() ? p.prepare_falling_days_share : 1);
     part.queen_age = std::pow(colony.queen.age_days / days_per_year, p.prepare_queen_age_power);
     part.readiness = colony.readiness;
     part.per_day = p.prepare_per_day * part.crowding * part.young_bees * part.thin_scent * part.forage *
@@ -40,9 +41,6 @@ void tear_down_cells(Colony& colony) {
 }
 
 namespace {
-
-/// After an episode the colony does not begin anew for this many days.
-constexpr int rest_after_tearing_down_days = 12;
 
 void begin_cells(Colony& colony, Day day, const ColonyParameters& p, const Chance& chance) {
     Stream luck = chance.stream(Purpose::colony_prepare, colony.id, day);
@@ -86,7 +84,7 @@ void prepare_to_swarm(Colony& colony, const Outside& outside, Day day, const Col
         const bool may = colony.queen.state == QueenState::laying && colony.no_cells_for_days == 0 &&
                          !casts_no_more(colony.id) && outside.foraging_h > 0;
         if (!may) return;
-        colony.preparation = preparation_of(colony, outside.nectar, outside.daylight_h, parameters);
+        colony.preparation = preparation_of(colony, outside.nectar, outside.days, parameters);
         colony.summed_hazard += colony.preparation.per_day;
         if (colony.summed_hazard < colony.hazard_limit) return;
         begin_cells(colony, day, parameters, chance);
@@ -98,7 +96,7 @@ void prepare_to_swarm(Colony& colony, const Outside& outside, Day day, const Col
         // Confined until a young queen is ready: the old one stays and the cells go.
         if (colony.ripe_queens > 0 || gives_up(colony, outside, day, parameters, chance)) {
             tear_down_cells(colony);
-            colony.no_cells_for_days = rest_after_tearing_down_days;
+            colony.no_cells_for_days = static_cast<int>(parameters.give_up_rest_days);
         }
     }
 }

@@ -18,8 +18,7 @@ struct Outside {
     double nectar = 0;  ///< on offer, 1 = a good flow
     double pollen = 0;  ///< on offer, 1 = plenty
     double foraging_h = 0;
-    double daylight_h = 12;
-    bool days_fall = false;  ///< days grow shorter
+    DayLength days;
 };
 Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters& parameters);
 

@@ -13,11 +13,10 @@ void set_state(Queen& queen, QueenState state) {
 }
 
 /// Worker larvae young enough are raised as queens when the queen is lost. The cells start as larvae a day old.
-void raise_emergency_queens(Colony& colony) {
+void raise_emergency_queens(Colony& colony, const ColonyParameters& p) {
     if (colony.workers.eggs + colony.workers.ages[egg_days] == 0) return;
-    constexpr std::int64_t emergency_cells = 8;
-    constexpr std::size_t age_of_larva = 4;
-    colony.queen_cells[age_of_larva] += emergency_cells;
+    constexpr std::size_t age_of_larva = egg_days + 1;  // the youngest larvae are chosen
+    colony.queen_cells[age_of_larva] += static_cast<std::int64_t>(p.emergency_cells);
     colony.episode = SwarmEpisode::cast;
     colony.episode_days = 0;
 }
@@ -60,7 +59,7 @@ void tend_queen(Colony& colony, const DayOfSky& sky, Day day, const ColonyParame
             if (bernoulli(luck, parameters.queen_failure_per_day * years * years)) {
                 if (colony.episode == SwarmEpisode::preparing) colony.episode = SwarmEpisode::cast;
                 set_state(queen, QueenState::none);
-                if (colony.episode == SwarmEpisode::none) raise_emergency_queens(colony);
+                if (colony.episode == SwarmEpisode::none) raise_emergency_queens(colony, parameters);
             }
             return;
         }

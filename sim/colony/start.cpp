@@ -5,8 +5,6 @@ namespace maybough {
 
 namespace {
 
-constexpr double natural_nest_max_l = 50;  // beyond this a cavity is not filled by wild bees: Seeley and Morse 1976
-
 void draw_character(Colony& colony, Stream& luck, const ColonyParameters& p) {
     colony.readiness = lognormal(luck, 1, p.prepare_readiness_sd_ln);
     colony.forage_luck = lognormal(luck, 1, p.forage_colony_sd_ln);
@@ -28,18 +26,22 @@ Colony overwintered_colony(const DrawnColony& drawn, const HiveManagement& manag
     Stream luck = chance.stream(Purpose::colony_start, colony.id);
     draw_character(colony, luck, parameters);
 
-    const double nest_l = std::min(drawn.volume_l, natural_nest_max_l);
+    const double nest_l = std::min(drawn.volume_l, parameters.start_nest_max_l);
     colony.comb_cells = static_cast<std::int64_t>(cells_of_cavity(colony, parameters));
     const double bees = lognormal(luck, parameters.start_bees_per_l * nest_l, parameters.start_bees_sd_ln);
     colony.winter_bees = round_at_random(luck, bees);
-    const double most_g = 0.8 * static_cast<double>(colony.comb_cells) * parameters.honey_per_cell_g;
+    const double most_g =
+        parameters.honey_comb_share * static_cast<double>(colony.comb_cells) * parameters.honey_per_cell_g;
     colony.honey_g =
         std::min(most_g, lognormal(luck, parameters.start_honey_g_per_l * nest_l, parameters.start_honey_sd_ln));
     colony.pollen_g = parameters.start_pollen_g;
 
-    // A queen of last summer is about 200 days old at midwinter; others are older by whole years.
-    double age_days = 200;
-    while (!bernoulli(luck, parameters.start_young_queen_share) && age_days < 3 * 365) age_days += 365;
+    // Most queens are of last summer; others are older by whole years.
+    constexpr double days_per_year = 365;
+    double age_days = parameters.start_queen_age_days;
+    while (!bernoulli(luck, parameters.start_young_queen_share) && age_days < 3 * days_per_year) {
+        age_days += days_per_year;
+    }
     colony.queen.age_days = age_days;
     if (management.inspect_every_days > 0) {
         colony.days_to_inspection = 1 + static_cast<int>(luck.uniform() * management.inspect_every_days);

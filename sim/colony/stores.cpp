@@ -17,15 +17,15 @@ Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters
     // Few fly where there is little to fetch.
     const double offer = outside.nectar + outside.pollen;
     outside.foraging_h = sky.foraging_h * share_reared(offer, p.foraging_half_offer);
-    outside.daylight_h = sky.daylight_h();
+    outside.days.hours = sky.daylight_h();
     if (colony.knows_weather) {
-        outside.days_fall = outside.daylight_h < colony.daylight_h;
+        outside.days.change_h = outside.days.hours - colony.daylight_h;
         colony.warmth_c += (sky.weather.tmax_c - colony.warmth_c) / p.warmth_memory_days;
     } else {
         colony.warmth_c = sky.weather.tmax_c;
         colony.knows_weather = true;
     }
-    colony.daylight_h = outside.daylight_h;
+    colony.daylight_h = outside.days.hours;
     return outside;
 }
 
@@ -39,13 +39,15 @@ void gather(Colony& colony, const Outside& outside, const ColonyParameters& p, D
     const double pollen_room_g = static_cast<double>(colony.comb_cells) * p.pollen_comb_share * p.pollen_per_cell_g;
     const double want = std::max(0.0, 1 - colony.pollen_g / std::min(p.pollen_wanted_g, 1 + pollen_room_g));
     const double for_pollen = p.pollen_forager_share * want;
-    const double room_g =
-        std::max(0.0, static_cast<double>(colony.comb_cells) - cells_in_use(colony, p)) * p.honey_per_cell_g;
+    // Bees keep part of the comb for brood; nectar may fill what is free of the rest.
+    const double comb = static_cast<double>(colony.comb_cells);
+    const double free_cells =
+        std::min(comb - cells_in_use(colony, p), comb * p.honey_comb_share - colony.honey_g / p.honey_per_cell_g);
+    const double room_g = std::max(0.0, free_cells) * p.honey_per_cell_g;
     // A swarm that has just moved in holds nectar in its crops while there is no comb yet.
     const double crops_g = static_cast<double>(young_bees(colony)) * grams_per_mg * p.crop_honey_mg;
-    const double nectar_g =
-        std::min(std::max(room_g, crops_g - colony.honey_g),
-                 hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
+    const double nectar_g = std::min(std::max(room_g, crops_g - colony.honey_g),
+                                     hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
     colony.pollen_g += hours * for_pollen * outside.pollen * p.pollen_per_forager_h_g;
     colony.honey_g += std::max(0.0, nectar_g);
     today.honey_in_g = std::max(0.0, nectar_g);
@@ -56,10 +58,11 @@ void build(Colony& colony, const ColonyParameters& p, Stream& luck, DayOfColony&
     const double room = cells_of_cavity(colony, p) - static_cast<double>(colony.comb_cells);
     if (!(room >= 1) || !(colony.warmth_c > p.laying_half_tmax_c)) return;
     const double in_use = cells_in_use(colony, p) / std::max(1.0, static_cast<double>(colony.comb_cells));
-    const double need = rise(in_use, p.comb_need_full, p.prepare_full_width);
+    const double need = rise(in_use, p.comb_need_full, p.comb_need_width);
     const double builders = static_cast<double>(colony.nest.sum()) * p.comb_cells_per_bee_day * need;
-    const double affordable =
-        std::max(today.honey_in_g, colony.honey_g * p.laying_free_cell_share) / p.honey_per_comb_cell_g;
+    const double reserve_g = static_cast<double>(adults(colony)) * grams_per_mg * p.comb_reserve_mg;
+    const double spare_g = std::max(0.0, colony.honey_g - reserve_g) * p.comb_honey_share;
+    const double affordable = std::max(today.honey_in_g, spare_g) / p.honey_per_comb_cell_g;
     const std::int64_t built =
         std::min(static_cast<std::int64_t>(room), round_at_random(luck, std::min({builders, affordable, room})));
     const double wax_g = std::min(colony.honey_g, static_cast<double>(built) * p.honey_per_comb_cell_g);
@@ -103,7 +106,7 @@ void keep_house(Colony& colony, const Outside& outside, const ColonyParameters& 
     const double bees = static_cast<double>(adults(colony));
     const double larvae = static_cast<double>(colony.workers.larvae + colony.drone_brood.larvae);
     const double brood = static_cast<double>(all_brood(colony));
-    const double activity = bees > 0 ? std::min(1.0, 2 * brood / bees) : 0;
+    const double activity = bees > 0 ? std::min(1.0, brood / (bees * parameters.upkeep_full_brood)) : 0;
     const double upkeep_g =
         bees * grams_per_mg *
         (parameters.upkeep_rest_mg + (parameters.upkeep_active_mg - parameters.upkeep_rest_mg) * activity);
@@ -111,7 +114,7 @@ void keep_house(Colony& colony, const Outside& outside, const ColonyParameters& 
     const double eaten_g = std::min(colony.honey_g, wanted_g);
     colony.honey_g -= eaten_g;
     today.honey_eaten_g = eaten_g;
-    if (eaten_g < wanted_g) starve(colony, 0.25 * (1 - eaten_g / wanted_g), luck, today);
+    if (eaten_g < wanted_g) starve(colony, parameters.hunger_death_per_day * (1 - eaten_g / wanted_g), luck, today);
 
     const double pollen_wanted_g = larvae * grams_per_mg * parameters.larva_pollen_mg;
     const double pollen_eaten_g = std::min(colony.pollen_g, pollen_wanted_g);
