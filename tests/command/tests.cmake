@@ -1,0 +1,4 @@
+# The command line as a user meets it: bad inputs, each with its place, its exit code and nothing touched.
+add_test(NAME "command: bad inputs are told and touch nothing"
+         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/command/bad_inputs.py $<TARGET_FILE:maybough>)
+set_tests_properties("command: bad inputs are told and touch nothing" PROPERTIES LABELS command TIMEOUT 600)
