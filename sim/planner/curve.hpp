@@ -27,6 +27,10 @@ int number_for_odds(const Trials& trials, int swarms, double odds);
 /// Numbers of traps whose net worth cannot be told from that of `chosen` at 95 % by paired differences.
 std::pair<int, int> numbers_like(const Trials& trials, int chosen);
 
+/// How the best number moves with what a swarm is worth, and with the budget (the cash of each point in turn).
+std::vector<ChangedTerms> with_swarm_value(const Trials& trials);
+std::vector<ChangedTerms> with_budget(const Trials& trials, const std::vector<PlacementMoney>& money);
+
 /// Why the search went no further than the last point.
 enum class LastPoint { most_traps, money, hours, places };
 

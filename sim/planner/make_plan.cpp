@@ -4,6 +4,7 @@
 
 #include "planner/curve.hpp"
 #include "planner/gap.hpp"
+#include "planner/information.hpp"
 #include "planner/options.hpp"
 #include "planner/plan_detail.hpp"
 #include "planner/record.hpp"
@@ -17,11 +18,6 @@ constexpr std::uint32_t tuning_seasons = 24;
 constexpr double confirm_share = 1.0 / 3;
 constexpr std::uint32_t gap_batches = 10;
 const std::vector<int> intervals_to_try{5, 7, 10, 14};
-
-std::uint32_t whole_beliefs(double seasons) {
-    const double beliefs = std::max(2.0, std::ceil(seasons / seasons_per_belief));
-    return static_cast<std::uint32_t>(beliefs) * seasons_per_belief;
-}
 
 /// What the stages hand on.
 struct Work {
@@ -164,6 +160,16 @@ void fill_calendars(Plan& plan, const Trials& report, int days) {
     }
 }
 
+void tell_what_is_worth_knowing(Plan& plan, const std::vector<Unknown>& unknowns, const Trials& report) {
+    const auto k = static_cast<std::size_t>(plan.recommended);
+    plan.sensitivities = sensitivities_of(unknowns, report, k);
+    add_information(plan.sensitivities, unknowns, report, k, plan.effort.seed);
+    plan.worth_knowing_all = worth_of_knowing(standardised(unknowns), report, k);
+    const Regret regret = regret_of(unknowns, report, k);
+    plan.expected_regret = regret.expected;
+    plan.worst_regret = regret.worst;
+}
+
 Work prepare(const Scenario& scenario, const Question& question, const Effort& effort, Plan& plan,
              const Progress& record_progress) {
     Work work{scenario, question, effort, {}, {}, {}, {}, {}, {}, {}};
@@ -215,8 +221,10 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.traps = planned_traps(scenario, detail, report);
     plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
     fill_calendars(plan, report, scenario.days());
-    plan.sensitivities =
-        sensitivities_of(unknowns_of(scenario, effort.seed, report.first_season, report.seasons()), report, k);
+    const std::vector<Unknown> unknowns = unknowns_of(scenario, effort.seed, report.first_season, report.seasons());
+    tell_what_is_worth_knowing(plan, unknowns, report);
+    plan.if_swarm_value = with_swarm_value(report);
+    plan.if_budget = with_budget(report, money_of(scenario, placements));
 
     const Chosen chosen(work.found.order.begin(), work.found.order.begin() + plan.recommended);
     plan.search_catches = catches_of(work.demand, chosen);

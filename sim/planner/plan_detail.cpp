@@ -11,11 +11,6 @@ namespace {
 /// Share of the report's seasons that the changed placements live through.
 constexpr double detail_share = 0.5;
 
-std::uint32_t whole_beliefs(double seasons) {
-    const double beliefs = std::max(2.0, std::floor(seasons / seasons_per_belief));
-    return static_cast<std::uint32_t>(beliefs) * seasons_per_belief;
-}
-
 void join(Trials& all, Trials&& more) {
     for (std::size_t p = 0; p < all.outcomes.size(); ++p) {
         all.outcomes[p].insert(all.outcomes[p].end(), more.outcomes[p].begin(), more.outcomes[p].end());

@@ -75,6 +75,16 @@ struct Sensitivity {
     double catches_at_high = 0;
     int best_traps_at_low = 0;
     int best_traps_at_high = 0;
+    double share_of_catch = 0;     ///< Sobol index, first order, of the mean catch over beliefs
+    double share_of_decision = 0;  ///< Sobol index, total, of the best number of traps
+    double worth_knowing = 0;      ///< money a year gained by knowing it before deciding how many traps to hang
+};
+
+/// The best number of traps under other terms, from the same seasons.
+struct ChangedTerms {
+    double amount = 0;  ///< a swarm's worth as a multiple of the scenario's, or a budget in money
+    int best_traps = 0;
+    double net = 0;
 };
 
 struct Plan {
@@ -90,8 +100,13 @@ struct Plan {
     double gap_net = 0;         ///< upper limit, 95 %, of net value missed by the search
     SurrogateCheck surrogate;
     std::vector<Sensitivity> sensitivities;
-    std::vector<double> swarm_days;  ///< per day of the simulated year: mean swarms hung in the area
-    std::vector<double> catch_days;  ///< per day: mean catches under the recommended plan
+    double worth_knowing_all = 0;              ///< money a year gained by knowing every unknown before deciding
+    double expected_regret = 0;                ///< net worth forgone against the best number for each belief, mean
+    double worst_regret = 0;                   ///< the same under the belief least kind to the plan
+    std::vector<ChangedTerms> if_swarm_value;  ///< the best number were a swarm worth more or less
+    std::vector<ChangedTerms> if_budget;       ///< the best number within other budgets
+    std::vector<double> swarm_days;            ///< per day of the simulated year: mean swarms hung in the area
+    std::vector<double> catch_days;            ///< per day: mean catches under the recommended plan
     std::int64_t hunts_asked = 0;
     std::int64_t hunts_run = 0;
     Effort effort;

@@ -100,6 +100,11 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
     return trials;
 }
 
+std::uint32_t whole_beliefs(double seasons) {
+    const double beliefs = std::max(2.0, std::ceil(seasons / seasons_per_belief));
+    return static_cast<std::uint32_t>(beliefs) * seasons_per_belief;
+}
+
 double worst_tenth(std::vector<double> values) {
     if (values.empty()) return 0;
     std::sort(values.begin(), values.end());
