@@ -16,10 +16,6 @@ double unit(std::uint32_t word) {
     return (static_cast<double>(word) + 0.5) * word_scale;
 }
 
-std::uint64_t below(double chance) {
-    return static_cast<std::uint64_t>(std::clamp(chance, 0.0, 1.0) * 0x1.0p32);
-}
-
 std::uint32_t pick(std::uint32_t word, std::uint32_t count) {
     return static_cast<std::uint32_t>((static_cast<std::uint64_t>(word) * count) >> 32U);
 }
@@ -30,18 +26,8 @@ void tell(HuntState& state, Kind kind, double hour, std::uint32_t scout, std::in
     state.trace->push_back({hour, kind, static_cast<int>(scout), id, amount});
 }
 
-/// One block of four words for this event alone.
-Block draw(HuntState& state, std::uint32_t scout) {
-    return philox_block({state.scouts[scout].event++, state.swarm, scout, state.purpose_and_day}, state.key);
-}
-
 HuntedSite& site_of(HuntState& state, const Scout& bee) {
     return state.sites[static_cast<std::size_t>(bee.site)];
-}
-
-void next(HuntState& state, std::uint32_t scout, Doing doing, std::uint32_t due) {
-    state.scouts[scout].doing = doing;
-    state.wheel.set(scout, due);
 }
 
 void step_on_floor(HuntState& state, std::uint32_t scout) {
@@ -63,7 +49,7 @@ void retire(HuntState& state, std::uint32_t scout, std::uint32_t now, double hou
     Scout& bee = state.scouts[scout];
     tell(state, Kind::rested, hour, scout, bee.site, bee.runs);
     bee.site = -1;
-    next(state, scout, Doing::resting, now + exponential_ticks(*state.laws, state.rates.retire_rest, word));
+    schedule(state, scout, Doing::resting, now + exponential_ticks(*state.laws, state.rates.retire_rest, word));
 }
 
 /// Sets out for a site after `delay` ticks at home or on the search.
@@ -71,7 +57,7 @@ void set_out(HuntState& state, std::uint32_t scout, std::int32_t site, bool fres
     Scout& bee = state.scouts[scout];
     bee.site = site;
     bee.fresh = fresh;
-    next(state, scout, Doing::going, due);
+    schedule(state, scout, Doing::going, due);
 }
 
 std::uint32_t travel(const HuntedSite& site, std::uint32_t word) {
@@ -91,7 +77,7 @@ void follow(HuntState& state, std::uint32_t scout, std::uint32_t leader, std::ui
     }
     state.scouts[scout].site = -1;
     const std::uint32_t rest = exponential_ticks(*state.laws, state.rates.rest, words[2]);
-    next(state, scout, Doing::resting, now + state.rates.search + rest);
+    schedule(state, scout, Doing::resting, now + state.rates.search + rest);
 }
 
 /// A search flight: its one uniform falls on a site or, above all of them, on nothing. A new site at the end of the
@@ -99,7 +85,7 @@ void follow(HuntState& state, std::uint32_t scout, std::uint32_t leader, std::ui
 void search(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour, const Block& words) {
     if (state.sites.empty() || words[1] >= state.sites.back().find_below) {
         const std::uint32_t rest = exponential_ticks(*state.laws, state.rates.rest, words[2]);
-        next(state, scout, Doing::resting, now + state.rates.search + rest);
+        schedule(state, scout, Doing::resting, now + state.rates.search + rest);
         return;
     }
     const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), std::uint64_t{words[1]},
@@ -110,7 +96,7 @@ void search(HuntState& state, std::uint32_t scout, std::uint32_t now, double hou
 }
 
 void rested(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour) {
-    const Block words = draw(state, scout);
+    const Block words = draw_block(state, scout);
     const double dancers = state.dancers;
     if (dancers > 0 && unit(words[0]) * (dancers + state.rates.follow_half) < dancers) {
         follow(state, scout, state.floor[pick(words[1], state.dancers)], now, hour, words);
@@ -120,7 +106,7 @@ void rested(HuntState& state, std::uint32_t scout, std::uint32_t now, double hou
 }
 
 void arrived(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour) {
-    const Block words = draw(state, scout);
+    const Block words = draw_block(state, scout);
     Scout& bee = state.scouts[scout];
     HuntedSite& site = site_of(state, bee);
     if (!site.open_at(hour)) {
@@ -138,7 +124,7 @@ void arrived(HuntState& state, std::uint32_t scout, std::uint32_t now, double ho
     if (bee.outside) ++site.outside;
     tell(state, Kind::visited, hour, scout, bee.site, site.outside);
     const float mean = bee.fresh ? state.rates.first_visit : state.rates.visit;
-    next(state, scout, Doing::visiting, now + exponential_ticks(*state.laws, mean, words[2]));
+    schedule(state, scout, Doing::visiting, now + exponential_ticks(*state.laws, mean, words[2]));
 }
 
 void leave_site(HuntState& state, Scout& bee) {
@@ -153,11 +139,11 @@ void visited(HuntState& state, std::uint32_t scout, std::uint32_t now, double ho
     const HuntedSite& site = site_of(state, bee);
     bee.sensed = site.outside >= state.rates.quorum && site.open_at(hour);
     leave_site(state, bee);
-    next(state, scout, Doing::homing, now + travel(site, bee.spare));
+    schedule(state, scout, Doing::homing, now + travel(site, bee.spare));
 }
 
 void came_home(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour) {
-    const Block words = draw(state, scout);
+    const Block words = draw_block(state, scout);
     Scout& bee = state.scouts[scout];
     HuntedSite& site = site_of(state, bee);
     const HuntRates& rates = state.rates;
@@ -180,7 +166,7 @@ void came_home(HuntState& state, std::uint32_t scout, std::uint32_t now, double 
     if (rivals > 0 && unit(words[1]) * (rivals + rates.follow_half) < rates.switch_chance * rivals) {
         const std::uint32_t leader = state.floor[pick(words[3], state.dancers)];
         if (state.scouts[leader].site != bee.site) {
-            const Block more = draw(state, scout);
+            const Block more = draw_block(state, scout);
             follow(state, scout, leader, now, hour, more);
             return;
         }
@@ -189,11 +175,11 @@ void came_home(HuntState& state, std::uint32_t scout, std::uint32_t now, double 
     tell(state, Kind::danced, hour, scout, bee.site, bee.runs);
     step_on_floor(state, scout);
     const float dance = bee.runs * rates.ticks_per_run + static_cast<float>(words[2] & 0xffffU) * 0x1.0p-16F;
-    next(state, scout, Doing::dancing, now + std::max(1U, static_cast<std::uint32_t>(dance)));
+    schedule(state, scout, Doing::dancing, now + std::max(1U, static_cast<std::uint32_t>(dance)));
 }
 
 void danced(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour) {
-    const Block words = draw(state, scout);
+    const Block words = draw_block(state, scout);
     Scout& bee = state.scouts[scout];
     step_off_floor(state, scout);
     if (state.dancers > 0 && unit(words[0]) < state.rates.stop_chance) {
@@ -209,83 +195,7 @@ void danced(HuntState& state, std::uint32_t scout, std::uint32_t now, double hou
     set_out(state, scout, bee.site, false, now + pause + travel(site_of(state, bee), words[3]));
 }
 
-HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
-    const auto ticks = [](double minutes) { return static_cast<float>(minutes * ticks_per_minute); };
-    HuntRates r{};
-    r.rest = ticks(p.rest_min);
-    r.retire_rest = ticks(p.retire_rest_min);
-    r.first_visit = ticks(p.first_visit_min);
-    r.visit = ticks(p.visit_min);
-    r.home = ticks(p.home_min);
-    r.ticks_per_run = ticks(p.run_s / 60);
-    r.search = static_cast<std::uint32_t>(std::lround(ticks(p.search_min)));
-    r.follow_half = p.follow_half_share * scouts;
-    r.switch_chance = p.switch_chance;
-    r.stop_chance = p.stop_chance;
-    r.outside_below = below(p.outside_share);
-    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
-    r.quorum = static_cast<std::int32_t>(std::lround(quorum));
-    r.decay_runs = static_cast<float>(p.decay_runs);
-    r.least_runs = static_cast<float>(p.least_dance_runs);
-    r.standards = 1;
-    r.most_runs = static_cast<float>(p.most_dance_runs);
-    return r;
-}
-
-/// Keeps the sites that can be found, with cumulative chances that leave "nothing" at the top of [0, 1).
-void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm& swarm, const ScoutParameters& p,
-                const Chance& chance) {
-    state.sites.clear();
-    double cumulative = 0;
-    for (const SiteOffer& offer : offers) {
-        if (!(offer.find_weight > 0)) continue;
-        cumulative += p.find_chance * offer.find_weight;
-        HuntedSite site;
-        site.id = offer.id;
-        site.open_from_h = offer.open_from_h;
-        site.open_until_h = offer.open_until_h;
-        site.distance_m = offer.distance_m;
-        site.find_below = below(cumulative);
-        site.recruit_below = below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
-        site.travel_ticks = static_cast<float>(offer.distance_m / p.flight_ms / 60 * ticks_per_minute);
-        Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day, offer.id.value);
-        const double liking =
-            offer.log_odds + p.taste_sd * static_cast<double>(state.laws->normal[taste.word() >> 24U]);
-        site.first_runs = static_cast<float>(p.first_dance_runs * std::exp(p.dance_slope * liking));
-        state.sites.push_back(site);
-    }
-}
-
 }  // namespace
-
-void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> offers, const ScoutParameters& p,
-               const Chance& chance, HuntTrace* trace) {
-    const double share = p.scout_share * static_cast<double>(swarm.bees);
-    const double most = std::min(std::max(p.scouts_max, p.scouts_min), static_cast<double>(max_scouts));
-    state.scout_count = static_cast<std::uint32_t>(std::lround(std::clamp(share, p.scouts_min, most)));
-    state.rates = rates_of(p, state.scout_count);
-    state.laws = &law_tables();
-    state.key = {chance.seed, chance.replicate};
-    state.swarm = swarm.id.value;
-    state.purpose_and_day = (static_cast<std::uint32_t>(Purpose::scout_event) << 16U) |
-                            (static_cast<std::uint32_t>(swarm.day.value + 1) & 0xffffU);
-    state.trace = trace;
-    state.dancers = 0;
-    state.quorum_site = -1;
-    open_sites(state, offers, swarm, p, chance);
-    state.been_words = (state.sites.size() + 63) / 64;
-    state.been.assign(state.been_words * state.scout_count, 0);
-    for (std::size_t i = 0; i < LawTables::normal_steps; ++i) {
-        state.error_factor[i] = static_cast<float>(
-            std::exp(p.dance_slope * p.judgement_error * static_cast<double>(state.laws->normal[i])));
-    }
-    state.wheel.clear(state.scout_count);
-    for (std::uint32_t scout = 0; scout < state.scout_count; ++scout) {
-        state.scouts[scout] = {};
-        const Block words = draw(state, scout);
-        next(state, scout, Doing::resting, exponential_ticks(*state.laws, state.rates.rest, words[2]));
-    }
-}
 
 void relax_standards(HuntState& state, const ScoutParameters& p, double scouting_h) {
     state.rates.standards = static_cast<float>(std::exp(p.dance_slope * p.relax_per_h * scouting_h));
@@ -324,12 +234,12 @@ void break_off(HuntState& state, std::uint32_t now) {
         Scout& bee = state.scouts[scout];
         bee.outside = false;
         bee.sensed = false;
-        const Block words = draw(state, scout);
+        const Block words = draw_block(state, scout);
         const std::uint32_t rest = exponential_ticks(*state.laws, state.rates.rest, words[2]);
         if (bee.site < 0) {
-            next(state, scout, Doing::resting, now + rest);
+            schedule(state, scout, Doing::resting, now + rest);
         } else {
-            next(state, scout, Doing::going, now + rest + travel(site_of(state, bee), words[3]));
+            schedule(state, scout, Doing::going, now + rest + travel(site_of(state, bee), words[3]));
         }
     }
 }
@@ -343,8 +253,8 @@ void abandon_site(HuntState& state, std::int32_t site, std::uint32_t now) {
         bee.site = -1;
         bee.sensed = false;
         state.wheel.unset(scout);
-        const Block words = draw(state, scout);
-        next(state, scout, Doing::resting, now + exponential_ticks(*state.laws, state.rates.retire_rest, words[2]));
+        const Block words = draw_block(state, scout);
+        schedule(state, scout, Doing::resting, now + exponential_ticks(*state.laws, state.rates.retire_rest, words[2]));
     }
 }
 

@@ -83,6 +83,17 @@ struct HuntState {
     HuntTrace* trace = nullptr;
 };
 
+/// One block of four words for this event of this scout alone.
+inline Block draw_block(HuntState& state, std::uint32_t scout) {
+    return philox_block({state.scouts[scout].event++, state.swarm, scout, state.purpose_and_day}, state.key);
+}
+
+/// She is about to finish `doing` at tick `due`.
+inline void schedule(HuntState& state, std::uint32_t scout, Doing doing, std::uint32_t due) {
+    state.scouts[scout].doing = doing;
+    state.wheel.set(scout, due);
+}
+
 /// Prepares `state` for the hunt: drops sites that cannot be found, sends every scout to a first rest.
 void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> offers,
                const ScoutParameters& parameters, const Chance& chance, HuntTrace* trace);

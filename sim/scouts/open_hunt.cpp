@@ -1,0 +1,94 @@
+// Before the first event of a hunt: rates in ticks, the sites that can be found, and every scout's first rest.
+#include <algorithm>
+#include <cmath>
+
+#include "scouts/scout_life.hpp"
+
+namespace maybough {
+
+namespace {
+
+/// A chance as a bound for 32 random bits.
+std::uint64_t below(double chance) {
+    return static_cast<std::uint64_t>(std::clamp(chance, 0.0, 1.0) * 0x1.0p32);
+}
+
+HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
+    const auto ticks = [](double minutes) { return static_cast<float>(minutes * ticks_per_minute); };
+    HuntRates r{};
+    r.rest = ticks(p.rest_min);
+    r.retire_rest = ticks(p.retire_rest_min);
+    r.first_visit = ticks(p.first_visit_min);
+    r.visit = ticks(p.visit_min);
+    r.home = ticks(p.home_min);
+    r.ticks_per_run = ticks(p.run_s / 60);
+    r.search = static_cast<std::uint32_t>(std::lround(ticks(p.search_min)));
+    r.follow_half = p.follow_half_share * scouts;
+    r.switch_chance = p.switch_chance;
+    r.stop_chance = p.stop_chance;
+    r.outside_below = below(p.outside_share);
+    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
+    r.quorum = static_cast<std::int32_t>(std::lround(quorum));
+    r.decay_runs = static_cast<float>(p.decay_runs);
+    r.least_runs = static_cast<float>(p.least_dance_runs);
+    r.standards = 1;
+    r.most_runs = static_cast<float>(p.most_dance_runs);
+    return r;
+}
+
+/// Keeps the sites that can be found, with cumulative chances that leave "nothing" at the top of [0, 1).
+void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm& swarm, const ScoutParameters& p,
+                const Chance& chance) {
+    state.sites.clear();
+    double cumulative = 0;
+    for (const SiteOffer& offer : offers) {
+        if (!(offer.find_weight > 0)) continue;
+        cumulative += p.find_chance * offer.find_weight;
+        HuntedSite site;
+        site.id = offer.id;
+        site.open_from_h = offer.open_from_h;
+        site.open_until_h = offer.open_until_h;
+        site.distance_m = offer.distance_m;
+        site.find_below = below(cumulative);
+        site.recruit_below = below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
+        site.travel_ticks = static_cast<float>(offer.distance_m / p.flight_ms / 60 * ticks_per_minute);
+        Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day, offer.id.value);
+        const double liking =
+            offer.log_odds + p.taste_sd * static_cast<double>(state.laws->normal[taste.word() >> 24U]);
+        site.first_runs = static_cast<float>(p.first_dance_runs * std::exp(p.dance_slope * liking));
+        state.sites.push_back(site);
+    }
+}
+
+}  // namespace
+
+void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> offers, const ScoutParameters& p,
+               const Chance& chance, HuntTrace* trace) {
+    const double share = p.scout_share * static_cast<double>(swarm.bees);
+    const double most = std::min(std::max(p.scouts_max, p.scouts_min), static_cast<double>(max_scouts));
+    state.scout_count = static_cast<std::uint32_t>(std::lround(std::clamp(share, p.scouts_min, most)));
+    state.rates = rates_of(p, state.scout_count);
+    state.laws = &law_tables();
+    state.key = {chance.seed, chance.replicate};
+    state.swarm = swarm.id.value;
+    state.purpose_and_day = (static_cast<std::uint32_t>(Purpose::scout_event) << 16U) |
+                            (static_cast<std::uint32_t>(swarm.day.value + 1) & 0xffffU);
+    state.trace = trace;
+    state.dancers = 0;
+    state.quorum_site = -1;
+    open_sites(state, offers, swarm, p, chance);
+    state.been_words = (state.sites.size() + 63) / 64;
+    state.been.assign(state.been_words * state.scout_count, 0);
+    for (std::size_t i = 0; i < LawTables::normal_steps; ++i) {
+        state.error_factor[i] = static_cast<float>(
+            std::exp(p.dance_slope * p.judgement_error * static_cast<double>(state.laws->normal[i])));
+    }
+    state.wheel.clear(state.scout_count);
+    for (std::uint32_t scout = 0; scout < state.scout_count; ++scout) {
+        state.scouts[scout] = {};
+        const Block words = draw_block(state, scout);
+        schedule(state, scout, Doing::resting, exponential_ticks(*state.laws, state.rates.rest, words[2]));
+    }
+}
+
+}  // namespace maybough
