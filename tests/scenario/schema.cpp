@@ -31,7 +31,7 @@ TEST_CASE("every record has a meaning, and every default lies within its own lim
             CHECK(node["default"] >= (node.contains("minimum") ? node["minimum"] : node["exclusiveMinimum"]));
             CHECK(node["default"] <= node["maximum"]);
         }
-        if (node.contains("description")) {
+        if (node.contains("description") && node["description"].is_string()) {
             ++fields;
             CHECK_FALSE(node["description"].get<std::string>().empty());
         }
