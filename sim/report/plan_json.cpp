@@ -1,6 +1,7 @@
 // The plan as JSON: every number of it, keys with units.
 #include "report/json.hpp"
 #include "report/sections.hpp"
+#include "report/work_days.hpp"
 
 namespace maybough {
 namespace {
@@ -44,6 +45,7 @@ Json traps_json(const Scenario& scenario, const Plan& plan) {
         trap["lost_without"] = json_estimate(planned.lost_without);
         const bool has_next = planned.next_spot < scenario.spots.size();
         trap["next_spot"] = has_next ? Json(plain_text(scenario.spots.at(planned.next_spot).id)) : Json(nullptr);
+        trap["next_spot_name"] = has_next ? Json(spot_name(scenario, planned.next_spot)) : Json(nullptr);
         trap["lost_at_next_spot"] = has_next ? json_estimate(planned.next_difference) : Json(nullptr);
         trap["net_lost_at_next_spot"] = has_next ? json_estimate(planned.next_net_loss) : Json(nullptr);
         traps.push_back(std::move(trap));
@@ -96,9 +98,30 @@ Json sensitivities_json(const Plan& plan) {
                         {"catches_at_low", json_number(s.catches_at_low)},
                         {"catches_at_high", json_number(s.catches_at_high)},
                         {"best_traps_at_low", s.best_traps_at_low},
-                        {"best_traps_at_high", s.best_traps_at_high}});
+                        {"best_traps_at_high", s.best_traps_at_high},
+                        {"share_of_catch", json_number(s.share_of_catch)},
+                        {"share_of_decision", json_number(s.share_of_decision)},
+                        {"worth_knowing", json_number(s.worth_knowing)}});
     }
     return list;
+}
+
+Json terms_json(const std::vector<ChangedTerms>& terms, const char* amount) {
+    Json list = Json::array();
+    for (const ChangedTerms& changed : terms) {
+        list.push_back({{amount, json_number(changed.amount)},
+                        {"best_traps", changed.best_traps},
+                        {"net", json_number(changed.net)}});
+    }
+    return list;
+}
+
+Json regret_json(const Plan& plan) {
+    return {{"worth_knowing_all", json_number(plan.worth_knowing_all)},
+            {"expected_regret", json_number(plan.expected_regret)},
+            {"worst_regret", json_number(plan.worst_regret)},
+            {"if_swarm_value", terms_json(plan.if_swarm_value, "times_swarm_value")},
+            {"if_budget", terms_json(plan.if_budget, "budget")}};
 }
 
 Json calendar_json(const Scenario& scenario, const Plan& plan) {
@@ -110,6 +133,14 @@ Json calendar_json(const Scenario& scenario, const Plan& plan) {
     return {{"first_day", iso(date_of(scenario, Day{0}))},
             {"swarms_per_day", series(plan.swarm_days)},
             {"catches_per_day", series(plan.catch_days)}};
+}
+
+Json work_json(const Scenario& scenario, const Placement& placement) {
+    Json days = Json::array();
+    for (const auto& [day, work] : work_days(scenario, placement)) {
+        days.push_back({{"date", iso(date_of(scenario, day))}, {"work", work_numbers(work)}});
+    }
+    return days;
 }
 
 Json effort_json(const Plan& plan) {
@@ -127,7 +158,7 @@ Json effort_json(const Plan& plan) {
 
 }  // namespace
 
-std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenance& origin) {
+Json plan_as_json(const Scenario& scenario, const Plan& plan, const Provenance& origin) {
     const CurvePoint& best = recommended_point(plan);
     Json json;
     json["file_kind"] = "maybough plan";
@@ -148,12 +179,18 @@ std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenan
     json["traps"] = traps_json(scenario, plan);
     json["curve"] = curve_json(scenario, plan);
     json["calendar"] = calendar_json(scenario, plan);
+    json["work"] = work_json(scenario, best.placement);
     json["sensitivities"] = sensitivities_json(plan);
+    json["robustness"] = regret_json(plan);
     json["search"] = search_json(scenario, plan);
     json["effort"] = effort_json(plan);
     json["assumptions"] = assumptions(scenario);
     json["cautions"] = cautions();
-    return json_text(json, 1) + "\n";
+    return json;
+}
+
+std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenance& origin) {
+    return json_text(plan_as_json(scenario, plan, origin), 1) + "\n";
 }
 
 }  // namespace maybough

@@ -22,6 +22,8 @@ void write_plan_results(const std::string& path, const Scenario& scenario, const
         odds_columns().write(file, "/plan/odds", odds);
         planned_trap_columns().write(file, "/plan/traps", plan.traps);
         sensitivity_columns().write(file, "/plan/sensitivities", plan.sensitivities);
+        changed_terms_columns().write(file, "/plan/if_swarm_value", plan.if_swarm_value);
+        changed_terms_columns().write(file, "/plan/if_budget", plan.if_budget);
         std::vector<TiedSpot> tied;
         for (std::size_t group = 0; group < plan.tied_spots.size(); ++group) {
             for (const std::size_t spot : plan.tied_spots[group]) tied.push_back({group, spot});
@@ -48,6 +50,8 @@ Plan read_plan(const Hdf5Reader& file) {
     }
     plan.traps = planned_trap_columns().read(file, "/plan/traps");
     plan.sensitivities = sensitivity_columns().read(file, "/plan/sensitivities");
+    plan.if_swarm_value = changed_terms_columns().read(file, "/plan/if_swarm_value");
+    plan.if_budget = changed_terms_columns().read(file, "/plan/if_budget");
     for (const TiedSpot& row : tied_spot_columns().read(file, "/plan/tied_spots")) {
         if (row.group >= plan.tied_spots.size()) plan.tied_spots.resize(row.group + 1);
         plan.tied_spots[row.group].push_back(row.spot);

@@ -124,8 +124,10 @@ std::string plan_table(const Scenario& scenario, const Plan& plan, const Provena
     text += heading("Why it stops there") + wrapped(why_it_stops(plan));
     text += heading("Odds of a season with " + counted(best.traps, "trap")) + odds(best);
     text += heading("Chance and ignorance") + wrapped(chance_and_ignorance(best.catches));
-    const std::vector<std::string> unknown = unknowns(plan);
+    const std::vector<std::string> unknown = unknowns(scenario, plan);
     if (!unknown.empty()) text += heading("Which unknown matters most") + all_wrapped(unknown);
+    const std::vector<std::string> others = other_terms(scenario, plan);
+    if (!others.empty()) text += heading("Under other terms") + all_wrapped(others);
     text += heading("How good the search is") + all_wrapped(search_quality(scenario, plan));
     text += heading("What this rests on") + all_wrapped(assumptions(scenario));
     text += heading("Before you climb") + all_wrapped(cautions());

@@ -75,6 +75,9 @@ const Columns<Sensitivity>& sensitivity_columns() {
         list.add("catches_at_high", "swarm/season", MAYBOUGH_PLACE(catches_at_high));
         list.add("best_traps_at_low", "1", MAYBOUGH_PLACE(best_traps_at_low));
         list.add("best_traps_at_high", "1", MAYBOUGH_PLACE(best_traps_at_high));
+        list.add("share_of_catch", "1", MAYBOUGH_PLACE(share_of_catch));
+        list.add("share_of_decision", "1", MAYBOUGH_PLACE(share_of_decision));
+        list.add("worth_knowing", "currency/season", MAYBOUGH_PLACE(worth_knowing));
         return list;
     }();
     return columns;
@@ -90,6 +93,9 @@ const Columns<Plan>& plan_columns() {
         list.add("search_catches", "swarm/season", MAYBOUGH_PLACE(search_catches));
         list.add("bound_catches", "swarm/season", MAYBOUGH_PLACE(bound_catches));
         list.add("gap_net", "currency/season", MAYBOUGH_PLACE(gap_net));
+        list.add("worth_knowing_all", "currency/season", MAYBOUGH_PLACE(worth_knowing_all));
+        list.add("expected_regret", "currency/season", MAYBOUGH_PLACE(expected_regret));
+        list.add("worst_regret", "currency/season", MAYBOUGH_PLACE(worst_regret));
         list.add("surrogate_hunts", "1", MAYBOUGH_PLACE(surrogate.hunts));
         list.add("surrogate_rms_error", "1", MAYBOUGH_PLACE(surrogate.rms_error));
         list.add("surrogate_r_squared", "1", MAYBOUGH_PLACE(surrogate.r_squared));
@@ -137,6 +143,17 @@ const Columns<TiedSpot>& tied_spot_columns() {
         Columns<TiedSpot> list;
         list.add("group", "1", MAYBOUGH_PLACE(group));
         list.add("spot", "index into scenario/spots", MAYBOUGH_PLACE(spot));
+        return list;
+    }();
+    return columns;
+}
+
+const Columns<ChangedTerms>& changed_terms_columns() {
+    static const Columns<ChangedTerms> columns = [] {
+        Columns<ChangedTerms> list;
+        list.add("amount", "times the swarm's worth, or currency", MAYBOUGH_PLACE(amount));
+        list.add("best_traps", "trap", MAYBOUGH_PLACE(best_traps));
+        list.add("net", "currency/season", MAYBOUGH_PLACE(net));
         return list;
     }();
     return columns;

@@ -35,6 +35,7 @@ const Columns<Plan>& plan_columns();
 const Columns<PlacedTrap>& placed_trap_columns();
 const Columns<OddsRow>& odds_columns();
 const Columns<TiedSpot>& tied_spot_columns();
+const Columns<ChangedTerms>& changed_terms_columns();
 const Columns<DayRow>& day_columns();
 
 std::vector<DayRow> day_rows(const Scenario& scenario, const std::vector<double>& swarms,

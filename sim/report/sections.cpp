@@ -92,7 +92,45 @@ std::vector<std::string> search_quality(const Scenario& scenario, const Plan& pl
     return lines;
 }
 
-std::vector<std::string> unknowns(const Plan& plan) {
+namespace {
+
+/// What an unknown explains of the spread between beliefs, and what a year's net would gain by knowing it.
+std::string worth_words(const Scenario& scenario, const Sensitivity& s) {
+    std::string text;
+    if (s.share_of_catch > 0) {
+        text.append("; it explains ").append(percent(s.share_of_catch)).append(" of the ignorance about the catch");
+    }
+    if (s.worth_knowing > 0) {
+        text.append("; to know it is worth ")
+            .append(money(s.worth_knowing, scenario.keeper.currency))
+            .append(" a season");
+    }
+    return text;
+}
+
+}  // namespace
+
+std::vector<std::string> other_terms(const Scenario& scenario, const Plan& plan) {
+    const std::string& currency = scenario.keeper.currency;
+    std::vector<std::string> lines;
+    for (const ChangedTerms& terms : plan.if_swarm_value) {
+        lines.push_back("Were a swarm worth " + number(terms.amount, 2) + " times as much, " +
+                        counted(terms.best_traps, "trap") + " would be best (net " + money(terms.net, currency) + ").");
+    }
+    for (const ChangedTerms& terms : plan.if_budget) {
+        lines.push_back("With " + money(terms.amount, currency) + " to spend, " + counted(terms.best_traps, "trap") +
+                        " would be best (net " + money(terms.net, currency) + ").");
+    }
+    if (plan.expected_regret > 0 || plan.worst_regret > 0) {
+        lines.push_back("Not knowing this place costs " + money(plan.expected_regret, currency) +
+                        " a season on average against the best number of traps, and " +
+                        money(plan.worst_regret, currency) + " where things stand worst; to know all is worth " +
+                        money(plan.worth_knowing_all, currency) + ".");
+    }
+    return lines;
+}
+
+std::vector<std::string> unknowns(const Scenario& scenario, const Plan& plan) {
     std::vector<std::string> lines;
     for (const Sensitivity& s : ranked(plan.sensitivities)) {
         const ParameterEntry* entry = find_parameter(s.key);
@@ -105,7 +143,7 @@ std::vector<std::string> unknowns(const Plan& plan) {
         lines.push_back(name + ": from " + number(s.low, 2) + " to " + number(s.high, 2) + unit +
                         " the catch goes from " + number(s.catches_at_low, 2) + " to " + number(s.catches_at_high, 2) +
                         " and the best number of traps from " + std::to_string(s.best_traps_at_low) + " to " +
-                        std::to_string(s.best_traps_at_high) + ".");
+                        std::to_string(s.best_traps_at_high) + worth_words(scenario, s) + ".");
     }
     return lines;
 }

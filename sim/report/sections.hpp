@@ -35,7 +35,9 @@ std::string how_sure(const Scenario& scenario, const Plan& plan);
 std::string why_it_stops(const Plan& plan);
 std::string chance_and_ignorance(const Estimate& estimate);
 std::vector<std::string> search_quality(const Scenario& scenario, const Plan& plan);
-std::vector<std::string> unknowns(const Plan& plan);
+std::vector<std::string> unknowns(const Scenario& scenario, const Plan& plan);
+/// What if a swarm were worth more, or money shorter; what the plan loses by what is not known.
+std::vector<std::string> other_terms(const Scenario& scenario, const Plan& plan);
 std::vector<std::string> assumptions(const Scenario& scenario);
 std::vector<std::string> reproduction(const Scenario& scenario, const Effort& effort, const Provenance& origin);
 

@@ -118,7 +118,13 @@ inline Plan sample_plan() {
     plan.bound_catches = 2.9;
     plan.gap_net = 14;
     plan.surrogate = {4200, 0.031, 0.962, 0.286, 0.279};
-    plan.sensitivities = {{"first.unknown", 0.5, 2, 2.5, 2.7, 3, 3}, {"second.unknown", 100, 900, 1.2, 4.4, 2, 6}};
+    plan.sensitivities = {{"first.unknown", 0.5, 2, 2.5, 2.7, 3, 3, 0.02, 0.01, 0.4},
+                          {"second.unknown", 100, 900, 1.2, 4.4, 2, 6, 0.7, 0.8, 11}};
+    plan.worth_knowing_all = 14;
+    plan.expected_regret = 12;
+    plan.worst_regret = 70;
+    plan.if_swarm_value = {{0.5, 1, 20}, {2, 4, 400}};
+    plan.if_budget = {{100, 2, 90}};
     for (int day = 0; day < 365; ++day) {
         const double x = (day - 140) / 18.0;
         plan.swarm_days.push_back(0.22 * std::exp(-x * x / 2));

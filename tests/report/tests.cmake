@@ -10,3 +10,13 @@ foreach(check gpx geojson json csv calendar results)
   set_tests_properties("published/report: ${check} read back" PROPERTIES FIXTURES_REQUIRED report_sample
                                                                          LABELS published TIMEOUT 120)
 endforeach()
+
+# The page in a browser. Its frame is a library of tools/page.
+include(${PROJECT_SOURCE_DIR}/tools/page/page.cmake)
+add_test(NAME "report: sample page" COMMAND test_report "--test-case=a sample page is written for the browser to open")
+set_tests_properties("report: sample page" PROPERTIES FIXTURES_SETUP report_page FIXTURES_REQUIRED report_sample
+                                                      LABELS unit)
+add_test(NAME "report: page in a browser"
+         COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_LIST_DIR}/page_in_browser.py ${report_sample}
+                 ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
+set_tests_properties("report: page in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
