@@ -45,7 +45,7 @@ void gather(Colony& colony, const Outside& outside, const ColonyParameters& p, D
         std::min(comb - cells_in_use(colony, p), comb * p.honey_comb_share - colony.honey_g / p.honey_per_cell_g);
     const double room_g = std::max(0.0, free_cells) * p.honey_per_cell_g;
     // A swarm that has just moved in holds nectar in its crops while there is no comb yet.
-    const double crops_g = static_cast<double>(young_bees(colony)) * grams_per_mg * p.crop_honey_mg;
+    const double crops_g = static_cast<double>(adults(colony)) * grams_per_mg * p.crop_honey_mg;
     const double nectar_g = std::min(std::max(room_g, crops_g - colony.honey_g),
                                      hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
     colony.pollen_g += hours * for_pollen * outside.pollen * p.pollen_per_forager_h_g;

@@ -60,7 +60,7 @@
     ROW(pollen_wanted_g, "g", 3000, 10, 20000, fixed, 1000, 4000, assumed, "", "stored pollen at which pollen gathering ends") \
     ROW(pollen_comb_share, "1", 0.2, 0, 1, fixed, 0.1, 0.3, assumed, "", "share of the comb that pollen may fill") \
     ROW(honey_comb_share, "1", 0.62, 0, 1, fixed, 0.5, 0.8, assumed, "", "share of the comb that honey may fill; the rest is kept for brood and pollen") \
-    ROW(crop_honey_mg, "mg", 40, 0, 80, fixed, 30, 50, from_memory, "Combs 1972", "honey a young bee holds in her crop where there is no comb") \
+    ROW(crop_honey_mg, "mg", 40, 0, 80, fixed, 30, 50, from_memory, "Combs 1972", "honey a bee holds in her crop where there is no comb") \
     ROW(upkeep_rest_mg, "mg/d", 2.2, 0, 50, fixed, 1.7, 4, derived, "0.8-1.2 kg a month and 20 000 bees: Seeley and Visscher 1985", "honey a bee eats in a broodless cluster") \
     ROW(upkeep_active_mg, "mg/d", 7, 0, 50, fixed, 5, 10, from_memory, "Khoury, Barron and Myerscough 2013", "honey a bee eats in a brood-rearing colony") \
     ROW(upkeep_full_brood, "1", 0.5, 0.01, 5, fixed, 0.3, 1, assumed, "", "brood cells a bee at which she eats as in a brood-rearing colony") \

@@ -47,8 +47,8 @@ std::string weather_lines(const Forecast& forecast) {
 
 std::string dates_table(const Forecast& forecast) {
     TextTable table;
-    table.column("by this date with odds of", Align::left, 30).column("10 %").column("50 %").column("90 %");
-    table.column("is past").column("normal 50 %").column("days late").column("later than normal");
+    table.column("come, with odds of", Align::left, 30).column("10 %").column("50 %").column("90 %");
+    table.column("is past").column("normal 50 %").column("days late").column("odds of later");
     for (const Milestone what : all_milestones) {
         const DateOdds& odds = odds_of(forecast, what);
         table.row({std::string(word(what)), forecast_day(forecast, odds.day_10), forecast_day(forecast, odds.day_50),
@@ -64,11 +64,18 @@ std::string dates_table(const Forecast& forecast) {
                "and luck; +- is a 95 % interval of the mean.");
 }
 
+/// Weeks worth a line: the CSV has them all.
+bool tells(const WeekOdds& week) {
+    constexpr double fewest_swarms = 0.05;
+    return week.swarms.mean >= fewest_swarms || week.normal.mean >= fewest_swarms;
+}
+
 std::string odds_table(const Forecast& forecast) {
     TextTable table;
-    table.column("odds that it has come by", Align::left, 24);
+    table.column("come by", Align::left, 24);
     for (const Milestone what : all_milestones) table.column(std::string(word(what)), Align::right, 20);
     for (const WeekOdds& week : forecast.weeks) {
+        if (!tells(week)) continue;
         const auto day = static_cast<std::size_t>((week.monday + std::chrono::days{6} - forecast.first_day).count());
         std::vector<std::string> cells{iso(week.monday + std::chrono::days{6})};
         for (const Milestone what : all_milestones) {
@@ -89,6 +96,7 @@ std::string weeks_table(const Forecast& forecast) {
     table.column("week from", Align::left).column("swarms").column("8 in 10").column("normal");
     if (forecast.with_catches) table.column("catches").column("8 in 10");
     for (const WeekOdds& week : forecast.weeks) {
+        if (!tells(week)) continue;
         std::vector<std::string> cells{iso(week.monday), number(week.swarms.mean, 1), range(week.swarms),
                                        number(week.normal.mean, 1)};
         if (forecast.with_catches) {

@@ -4,7 +4,6 @@
 #include <limits>
 
 #include "base/base.hpp"
-#include "scenario/records.hpp"
 #include "scenario/sheet.hpp"
 #include "scenario/weather_file.hpp"
 
@@ -47,15 +46,20 @@ void rename_columns(Sheet& sheet, const WeatherSource& source) {
     }
 }
 
-std::vector<TableColumn> columns_of(const Sheet& sheet) {
-    const std::string place = sheet.file + ":1";
-    const std::vector<std::string>& known = weather_column_names();
+/// Rain and wind may be left out, but not by a slip of the pen: a column whose name is nearly theirs is refused.
+void refuse_slips(const Sheet& sheet, const Quantity& quantity, const std::string& place) {
+    std::vector<std::string> known;
+    for (const Unit& unit : quantity.units)
+        known.push_back(std::string(quantity.name) + "_" + std::string(unit.suffix));
     for (const std::string& column : sheet.columns) {
-        const bool ours = std::find(known.begin(), known.end(), column) != known.end();
-        const bool bare = column == "tmax" || column == "tmin" || column == "rain" || column == "wind";
-        const std::string near = ours || bare ? "" : did_you_mean(column, known, "");
+        if (column.find('_') == std::string::npos) continue;
+        const std::string near = did_you_mean(column, known, "");
         if (!near.empty()) throw InputError(place, "the column \"" + column + "\" is not known", near);
     }
+}
+
+std::vector<TableColumn> columns_of(const Sheet& sheet) {
+    const std::string place = sheet.file + ":1";
     if (std::find(sheet.columns.begin(), sheet.columns.end(), "date") == sheet.columns.end()) {
         throw InputError(place, "the column \"date\" is missing", "found " + listed(sheet.columns, 12));
     }
@@ -63,6 +67,7 @@ std::vector<TableColumn> columns_of(const Sheet& sheet) {
     for (const WeatherQuantity& quantity : quantities()) {
         const UnitColumn column = find_unit_column(sheet.columns, quantity.quantity, place);
         if (!column.column.empty()) columns.push_back({quantity, column});
+        if (column.column.empty() && !quantity.required) refuse_slips(sheet, quantity.quantity, place);
         if (column.column.empty() && quantity.required) {
             const std::string name(quantity.quantity.name);
             throw InputError(place, "the column " + name + "_c (or " + name + "_f) is missing",

@@ -3,32 +3,23 @@
 
 #include <vector>
 
+#include "colony/nests.hpp"
 #include "colony/places.hpp"
 #include "swarm/swarm.hpp"
 
 namespace maybough_test {
 
-inline constexpr maybough::ForageMix ordinary_country{1, 1, 1, 1, 1};
-
-inline maybough::DrawnColony wild_nest(std::uint32_t number, double volume_l = 42) {
-    return {{number}, {0, 0}, maybough::ColonyOrigin::wild, volume_l, -1, ordinary_country};
-}
-
-inline maybough::DrawnColony hive(std::uint32_t number, double volume_l = 60) {
-    return {{number}, {0, 0}, maybough::ColonyOrigin::managed, volume_l, 0, ordinary_country};
-}
-
 /// A year of one colony.
 struct YearOfColony {
     std::vector<maybough::Swarm> swarms;
     std::int64_t workers_emerged = 0;
-    std::int64_t most_eggs = 0;          ///< in a day
+    std::int64_t most_eggs = 0;  ///< in a day
     std::int64_t most_adults = 0;
     std::int64_t most_sealed = 0;
     double honey_in_g = 0;
     double least_honey_g = 1e9;
-    std::int64_t forager_days = 0;       ///< on days with foraging
-    std::int64_t forager_deaths = 0;     ///< on the same days
+    std::int64_t forager_days = 0;    ///< on days with foraging
+    std::int64_t forager_deaths = 0;  ///< on the same days
     int died_on = -1;
 };
 

@@ -35,6 +35,13 @@ TEST_CASE("gaps, traces and missing marks of a table") {
     CHECK(std::isnan(reading.record.days[4].wind_ms));
 }
 
+TEST_CASE("columns of no concern are passed over") {
+    const ScratchFolder folder;
+    const WeatherRecord record = read_weather(folder.put(
+        "w.csv", "name,date,tmax_c,tmean_c,tmin_c,rain_mm,wind_ms,wind_gust_ms\nx,2020-01-01,5,3,1,0,2,9\n"));
+    CHECK(record.days.front().wind_ms == 2);
+}
+
 TEST_CASE("one station of several is picked by name") {
     const ScratchFolder folder;
     const std::string file = folder.put(
@@ -57,7 +64,7 @@ TEST_CASE("faults of a weather table name their line") {
     CHECK(says(refused(head + "2020-01-02,5\n"), "w.csv:2: found 2 cells, expected 4"));
     CHECK(says(refused("date,tmax,tmin_c\n2020-01-02,5,1\n"), "\"tmax\" has no unit; name it tmax_c or tmax_f"));
     CHECK(says(refused("date,tmax_c\n2020-01-02,5\n"), "tmin_c (or tmin_f) is missing"));
-    CHECK(says(refused("date,tmax_c,tmin_c,rain_mn\n2020-01-02,5,1,0\n"), "did you mean rain_mm"));
+    CHECK(says(refused("date,tmax_c,tmin_c,rain_mn\n2020-01-02,5,1,0\n"), "did you mean rain_in or rain_mm"));
     CHECK(says(refused("day,tmax_c,tmin_c\n2020-01-02,5,1\n"), "\"date\" is missing"));
     CHECK(says(refused("date|tmax_c|tmin_c\n2020-01-02|5|1\n"), "one column only"));
     CHECK(says(refused(""), "empty"));
