@@ -114,6 +114,7 @@ void count_sites(const HuntState& state, HuntResult& result) {
     result.scouts = static_cast<int>(state.scout_count);
     for (const HuntedSite& site : state.sites) {
         result.sites_found += site.found ? 1 : 0;
+        result.found_mask |= site.found ? site_bit(site.id) : 0;
         result.sites_danced_for += site.danced_for ? 1 : 0;
     }
 }
