@@ -46,15 +46,27 @@ Question question_of(const Request& request, const Scenario& scenario) {
     return question;
 }
 
+/// What a plan leaves in its folder.
+const std::vector<std::pair<std::string, std::string>> outputs{
+    {"plan.html", "the plan as a page; opens offline, prints on two sheets"},
+    {"plan.txt", "the table above"},
+    {"traps.gpx", "waypoints for the phone"},
+    {"traps.geojson", "for a map program"},
+    {"traps.csv", "traps as set; 'maybough season --placement' reads it"},
+    {"calendar.ics", "hanging, visits, re-luring, taking down"},
+    {"plan.json", "all figures of the plan"},
+    {"results.h5", "everything, self-describing (HDF5)"},
+};
+
 int run_plan(const Request& request) {
     Effort effort = effort_of(request);
     effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 8, 100000));
     effort.record_seasons = static_cast<std::uint32_t>(whole(request, "record-seasons", 8, 100000));
     const Scenario scenario = scenario_of(request);
     const Question question = question_of(request, scenario);
-    const OutputFolder folder(request, scenario,
-                              {"results.h5", "plan.json", "traps.gpx", "traps.geojson", "traps.csv", "plan.txt",
-                               "calendar.ics", "plan.html"});
+    std::vector<std::string> names;
+    for (const auto& [name, what] : outputs) names.push_back(name);
+    const OutputFolder folder(request, scenario, names);
     const Plan plan = make_plan(scenario, question, effort, progress_line(request, "plan"));
 
     const Provenance origin = provenance_of(request);
@@ -65,11 +77,12 @@ int run_plan(const Request& request) {
     write_text(folder.path("traps.gpx"), traps_gpx(scenario, chosen, origin));
     write_text(folder.path("traps.geojson"), traps_geojson(scenario, chosen, origin));
     write_text(folder.path("traps.csv"), traps_csv(scenario, chosen));
+    write_text(folder.path("calendar.ics"), calendar_ics(scenario, chosen, origin));
+    write_text(folder.path("plan.html"), plan_page(scenario, plan, origin));
     write_text(folder.path("plan.txt"), table);
-    std::cout << table << "\nWritten:\n";
-    for (const char* name : {"results.h5", "plan.json", "traps.gpx", "traps.geojson", "traps.csv", "plan.txt"}) {
-        std::cout << "  " << folder.path(name) << "\n";
-    }
+    std::cout << table << "\nWritten in " << folder.path("") << "\n";
+    for (const auto& [name, what] : outputs)
+        std::cout << "  " << name << std::string(15 - name.size(), ' ') << what << "\n";
     return 0;
 }
 
