@@ -171,7 +171,8 @@ void warn_of_places(const Scenario& s, std::vector<std::string>& warnings) {
     const auto high =
         std::count_if(s.spots.begin(), s.spots.end(), [](const Spot& spot) { return spot.min_height_m > ladder_m; });
     if (high > 0)
-        warnings.push_back(std::to_string(high) + " spots are above 4 m only: mind the ladder and a box full of bees");
+        warnings.push_back(std::to_string(high) + (high == 1 ? " spot is" : " spots are") +
+                           " above 4 m only: mind the ladder and a box full of bees");
     for (const std::string& warning : s.weather_quality.warnings) warnings.push_back("weather: " + warning);
     constexpr std::size_t days_in_three_years = 3 * 365;
     if (!s.record.days.empty() && s.record.days.size() < days_in_three_years) {

@@ -51,11 +51,14 @@ void check_id(const std::string& text, const std::string& place) {
 
 void read_value(const JsonAt& at, const Field& field, std::string& into) {
     into = expect_text(at);
+    if (into.find_first_of("\n\r\t") != std::string::npos && field.rule != Rule::plain) {
+        throw InputError(at.place(), "found " + said(at.value) + ", expected one line of plain text");
+    }
     if (field.rule == Rule::id) check_id(into, at.place());
     if (field.rule == Rule::month_day) check_month_day(into, at.place());
     if (field.rule == Rule::choice &&
         std::find(field.choices.begin(), field.choices.end(), into) == field.choices.end()) {
-        throw InputError(at.place(), "found \"" + into + "\", expected one of " + listed(field.choices, 20),
+        throw InputError(at.place(), "found " + said(at.value) + ", expected one of " + listed(field.choices, 20),
                          did_you_mean(into, field.choices, ""));
     }
     if (field.rule == Rule::plain || field.rule == Rule::file) {

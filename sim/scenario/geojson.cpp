@@ -89,10 +89,10 @@ Sheet sheet_of_geojson(const std::string& text, const std::string& file) {
             throw InputError(geometry.place(), "found " + said(geometry.value.at("type")) + ", expected a Point");
         }
         SheetRow row{feature.place(), {}};
-        if (feature.has("id")) row.cells["id"] = cell_of(feature.at("id"));
+        if (feature.has("id")) row.cells["id"] = one_line(cell_of(feature.at("id")));
         const Json properties = properties_of(feature);
         for (const auto& [key, value] : properties.items()) {
-            row.cells[key] = cell_of({value, file, feature.path + "/properties/" + key});
+            row.cells[one_line(key)] = one_line(cell_of({value, file, feature.path + "/properties/" + key}));
         }
         const LatLon at = position_in(geometry.at("coordinates"));
         row.cells["latitude_deg"] = shortest(at.latitude_deg);

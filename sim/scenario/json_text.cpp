@@ -60,7 +60,7 @@ class DuplicateWatch {
         if (level.keys.insert(name).second) return;
         std::string path;
         for (const Level& l : levels_) path += "/" + (l.array ? std::to_string(std::max(l.items - 1, 0)) : l.key);
-        throw InputError(file_ + ": " + path, "the key stands twice in the same object", "keep one of them");
+        throw InputError(file_ + ": " + one_line(path), "the key stands twice in the same object", "keep one of them");
     }
 
     std::string file_;
@@ -83,7 +83,13 @@ std::string syntax_problem(const std::string& what) {
         if (from != std::string::npos) words = words.substr(from + (mark.front() == 's' ? 13 : 0));
     }
     std::string line;
-    for (const char c : words) line += (static_cast<unsigned char>(c) < 0x20) ? ' ' : c;
+    for (const char c : words) {
+        const auto byte = static_cast<unsigned char>(c);
+        constexpr unsigned char first_printed = 0x20;
+        constexpr unsigned char last_printed = 0x7E;
+        if (byte > last_printed) line += '?';  // the text may not be UTF-8 at all
+        if (byte <= last_printed) line += byte < first_printed ? ' ' : c;
+    }
     return line;
 }
 
@@ -167,7 +173,7 @@ void expect_keys(const JsonAt& object, const std::vector<std::string>& known) {
     expect_object(object);
     for (const auto& [key, value] : object.value.items()) {
         if (std::find(known.begin(), known.end(), key) != known.end()) continue;
-        throw InputError(object.file + ": " + object.path + "/" + key, "this key is not known here",
+        throw InputError(object.file + ": " + object.path + "/" + one_line(key), "this key is not known here",
                          did_you_mean(key, known, "known here: " + listed(known, 30)));
     }
 }

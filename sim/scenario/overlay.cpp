@@ -14,7 +14,8 @@ const ParameterEntry& entry_at(const std::string& key, const JsonAt& at) {
     if (entry != nullptr) return *entry;
     std::vector<std::string> known;
     for (const ParameterEntry& other : parameter_table()) known.emplace_back(other.row.key);
-    throw InputError(at.place(), "no parameter has this name", did_you_mean(key, known, "see the parameter table"));
+    throw InputError(one_line(at.place()), "no parameter has this name",
+                     did_you_mean(key, known, "see the parameter table"));
 }
 
 void check_within(double value, const ParameterRow& row, const JsonAt& at) {

@@ -19,9 +19,10 @@ std::string_view SheetRow::text(const std::string& name) const {
 Sheet sheet_of_csv(const std::string& text, const std::string& file) {
     const CsvTable table = parse_csv(text, file);
     Sheet sheet{file, table.header, table.decimal_sign(), {}};
+    for (std::string& column : sheet.columns) column = one_line(column);
     for (const CsvRow& row : table.rows) {
         SheetRow named{table.place(row), {}};
-        for (std::size_t i = 0; i < table.header.size(); ++i) named.cells[table.header[i]] = row.cells[i];
+        for (std::size_t i = 0; i < sheet.columns.size(); ++i) named.cells[sheet.columns[i]] = one_line(row.cells[i]);
         sheet.rows.push_back(std::move(named));
     }
     return sheet;

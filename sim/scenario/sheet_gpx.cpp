@@ -47,7 +47,8 @@ Sheet sheet_of_gpx(const std::string& text, const std::string& file) {
     for (const pugi::xml_node& point : root.children("wpt")) {
         SheetRow row{file + ":" + line_of(text, point.offset_debug()), {}};
         row.cells["id"] = id_of_name(point.child_value("name"));
-        row.cells["name"] = trimmed(point.child_value(*point.child_value("desc") != '\0' ? "desc" : "name"));
+        row.cells["name"] =
+            one_line(std::string(trimmed(point.child_value(*point.child_value("desc") != '\0' ? "desc" : "name"))));
         row.cells["latitude_deg"] = point.attribute("lat").as_string();
         row.cells["longitude_deg"] = point.attribute("lon").as_string();
         sheet.rows.push_back(std::move(row));

@@ -1,7 +1,9 @@
 // Reads text files and the plain words in them.
 #include "scenario/text_file.hpp"
 
+#include <algorithm>
 #include <array>
+#include <cctype>
 #include <charconv>
 #include <cmath>
 #include <filesystem>
@@ -61,6 +63,12 @@ std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(blanks);
     if (first == std::string_view::npos) return {};
     return text.substr(first, text.find_last_not_of(blanks) - first + 1);
+}
+
+std::string one_line(std::string text) {
+    std::replace_if(
+        text.begin(), text.end(), [](unsigned char c) { return std::iscntrl(c) != 0; }, ' ');
+    return text;
 }
 
 std::optional<double> decimal_number(std::string_view text, DecimalSign sign) {

@@ -20,6 +20,10 @@ std::vector<std::string_view> lines_of(std::string_view text);
 /// Without blanks at both ends.
 std::string_view trimmed(std::string_view text);
 
+/// With blanks for line breaks and other control characters: a cell is one line of text, also where a message quotes
+/// it.
+std::string one_line(std::string text);
+
 /// Whether `,` may stand for the decimal point: so in semicolon and tab files of many countries.
 enum class DecimalSign { point, point_or_comma };
 
