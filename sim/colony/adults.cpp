@@ -17,7 +17,7 @@ void die_in_nest(Colony& colony, const Outside& outside, const ColonyParameters&
     const double in_nest = static_cast<double>(nest_bees(colony));
     const double u = luck.uniform();
     // A small winter cluster cannot keep warm; in warm weather size does not matter.
-    const double cold = 1 - rise(colony.warmth_c, p.laying_half_tmax_c, p.laying_width_tmax_c);
+    const double cold = 1 - outside.warmth;
     const double chill = 1 + cold * p.winter_small_cluster_bees * p.winter_small_cluster_bees / (1 + in_nest * in_nest);
     const double winter_rate = std::min(1.0, p.winter_death_per_day * chill);
     const double activity = std::min(1.0, outside.foraging_h / p.foraging_full_hours);
@@ -26,10 +26,12 @@ void die_in_nest(Colony& colony, const Outside& outside, const ColonyParameters&
 
     ShareTaker summer(summer_rate, u);
     std::int64_t died = 0;
-    for (std::int64_t& count : colony.nest.slots) {
-        const std::int64_t lost = summer.from(count);
-        count -= lost;
-        died += lost;
+    if (in_nest > static_cast<double>(colony.older_nest + colony.winter_bees)) {  // empty through much of winter
+        for (std::int64_t& count : colony.nest.slots) {
+            const std::int64_t lost = summer.from(count);
+            count -= lost;
+            died += lost;
+        }
     }
     const std::int64_t old_lost = summer.from(colony.older_nest);
     colony.older_nest -= old_lost;

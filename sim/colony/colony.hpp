@@ -108,7 +108,6 @@ struct Colony {
     HiveManagement management;
     ForageMix forage{};
     double volume_l = 40;
-    bool alive = true;
 
     Brood<worker_days, worker_capped_day> workers;
     Brood<drone_days, drone_capped_day> drone_brood;
@@ -122,24 +121,26 @@ struct Colony {
     std::int64_t comb_cells = 0;
 
     Queen queen;
-    Ages<queen_days> queen_cells;  ///< by age from the egg
-    std::int64_t ripe_queens = 0;  ///< ready to emerge and held in their cells while a virgin is loose
-    SwarmEpisode episode = SwarmEpisode::none;
-    int episode_days = 0;           ///< days since cells were begun, or since the last swarm left
+    Ages<queen_days> queen_cells;   ///< by age from the egg
+    std::int64_t ripe_queens = 0;   ///< ready to emerge and held in their cells while a virgin is loose
     std::int64_t cells_wanted = 0;  ///< cells still to be begun in this preparation
-    bool casting = false;           ///< an afterswarm has been decided on
-    int swarms_cast = 0;            ///< within this year
-    int no_cells_for_days = 0;      ///< after an episode no cells are begun for a while
 
-    double readiness = 1;        ///< this colony's readiness to swarm, 1 = ordinary
-    double forage_luck = 1;      ///< what this colony brings home, 1 = ordinary
-    double summed_hazard = 0;    ///< of beginning cells, since the last time
-    double hazard_limit = 1;     ///< cells are begun when the sum passes this exponential draw
-    double warmth_c = 0;         ///< smoothed daily maximum
+    double readiness = 1;      ///< this colony's readiness to swarm, 1 = ordinary
+    double forage_luck = 1;    ///< what this colony brings home, 1 = ordinary
+    double summed_hazard = 0;  ///< of beginning cells, since the last time
+    double hazard_limit = 1;   ///< cells are begun when the sum passes this exponential draw
+    double warmth_c = 0;       ///< smoothed daily maximum
+    double daylight_h = 12;    ///< yesterday's
+    Preparation preparation;   ///< today's, to be read off
+
+    bool alive = true;
+    bool casting = false;        ///< an afterswarm has been decided on
     bool knows_weather = false;  ///< warmth_c and daylight_h hold yesterday's values
-    double daylight_h = 12;      ///< yesterday's
+    SwarmEpisode episode = SwarmEpisode::none;
+    int episode_days = 0;       ///< days since cells were begun, or since the last swarm left
+    int swarms_cast = 0;        ///< within this year
+    int no_cells_for_days = 0;  ///< after an episode no cells are begun for a while
     int days_to_inspection = 0;
-    Preparation preparation;  ///< today's, to be read off
 };
 
 /// Workers: nest bees, winter bees and foragers. Drones are apart.

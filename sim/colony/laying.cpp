@@ -14,8 +14,8 @@ double share_fed(double food_g, double half_g) {
 
 namespace {
 
-double season_share(const Colony& colony, const Outside& outside, const ColonyParameters& p) {
-    double share = rise(colony.warmth_c, p.laying_half_tmax_c, p.laying_width_tmax_c);
+double season_share(const Outside& outside, const ColonyParameters& p) {
+    double share = outside.warmth;
     if (outside.days.falls()) {
         share *=
             p.laying_falling_days_share * rise(outside.days.hours, p.laying_autumn_daylight_h, p.laying_autumn_width_h);
@@ -49,7 +49,7 @@ double room_for_eggs(const Colony& colony, const ColonyParameters& p) {
 void lay_eggs(Colony& colony, const Outside& outside, const ColonyParameters& parameters, Stream& luck,
               DayOfColony& today) {
     if (colony.queen.state != QueenState::laying) return;
-    const double season = season_share(colony, outside, parameters);
+    const double season = season_share(outside, parameters);
     const double old_years = std::max(0.0, colony.queen.age_days / 365.0 - 1);
     const double age_share = std::max(0.0, 1 - parameters.laying_loss_per_queen_year * old_years);
     const double eggs = parameters.laying_peak_eggs_per_day * colony.queen.vigour * season * age_share *

@@ -18,6 +18,7 @@ struct Outside {
     double nectar = 0;  ///< on offer, 1 = a good flow
     double pollen = 0;  ///< on offer, 1 = plenty
     double foraging_h = 0;
+    double warmth = 0;  ///< of the last days, as brood and cluster feel it, 0 winter to 1
     DayLength days;
 };
 Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters& parameters);

@@ -26,6 +26,7 @@ Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters
         colony.knows_weather = true;
     }
     colony.daylight_h = outside.days.hours;
+    outside.warmth = rise(colony.warmth_c, p.laying_half_tmax_c, p.laying_width_tmax_c);
     return outside;
 }
 

@@ -14,9 +14,9 @@ Colony about_to_prepare(std::uint32_t number, const Chance& chance) {
     Colony colony = overwintered_colony(wild_nest(number), {}, {}, chance);
     for (std::size_t age = 0; age < nest_ages; ++age) colony.nest[age] = 600;
     for (std::size_t age = 0; age < worker_days; ++age) colony.workers.ages[age] = 900;
-    colony.workers.eggs = 900 * 3;
-    colony.workers.larvae = 900 * 6;
-    colony.workers.sealed = 900 * 12;
+    colony.workers.eggs = 2700;
+    colony.workers.larvae = 5400;
+    colony.workers.sealed = 10800;
     colony.winter_bees = 0;
     colony.foragers = 4000;
     colony.hazard_limit = 0;
