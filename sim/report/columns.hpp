@@ -77,13 +77,15 @@ class Columns {
         return *this;
     }
 
-    /// Seven columns: mean, standard error, spreads, quantiles, seasons.
+    /// Eight columns: mean, standard error, half width of the 95 % interval, spreads, quantiles, seasons.
     template <class Place>
     Columns& estimate(const std::string& name, const std::string& unit, Place place) {
         add(
             name + "_mean", unit, [place](auto& row) -> auto& { return place(row).mean; });
         add(
             name + "_se", unit, [place](auto& row) -> auto& { return place(row).se; });
+        add(
+            name + "_half_width_95", unit, [place](auto& row) -> auto& { return place(row).half_width_95; });
         add(
             name + "_sd_chance", unit, [place](auto& row) -> auto& { return place(row).sd_chance; });
         add(

@@ -14,6 +14,7 @@ Json json_number(double value) {
 Json json_estimate(const Estimate& estimate) {
     return {{"mean", json_number(estimate.mean)},
             {"standard_error", json_number(estimate.se)},
+            {"half_width_95", json_number(estimate.half_width_95)},
             {"sd_chance", json_number(estimate.sd_chance)},
             {"sd_ignorance", json_number(estimate.sd_ignorance)},
             {"quantile_10", json_number(estimate.low)},

@@ -12,7 +12,8 @@ using Json = nlohmann::ordered_json;
 
 /// A finite number, or null.
 Json json_number(double value);
-/// Mean, standard error, spread from chance and from ignorance, 10 and 90 % quantiles, seasons.
+/// Mean, standard error, half width of the 95 % interval, spread from chance and from ignorance, 10 and 90 % quantiles,
+/// seasons.
 Json json_estimate(const Estimate& estimate);
 /// One trap as set, with names, place and dates. Counts from 1.
 Json json_trap(const Scenario& scenario, const TrapSetting& setting, std::size_t nr);

@@ -44,9 +44,9 @@ std::string plan_answer(const Scenario& scenario, const Plan& plan) {
         "Hang " + counted(best.traps, "trap") + ": " + kinds_words(scenario, best.placement) + ". Hang " +
         (best.traps == 1 ? "it " : "them ") + hang + " and visit every " + days_words(best.placement) +
         ". Expect about " + counted(std::round(10 * best.catches.mean) / 10, "swarm") + " a season, " +
-        eight_in_ten(best.catches) + ". Net value " + money(best.net.mean, currency) + " +- " +
-        money(best.net.se, currency) + " a season after costs of " + money(best.cost.mean, currency) + "; " +
-        money(best.outlay, currency) + " to find beforehand and " + number(best.hours, 0) + " h of your own work. ";
+        eight_in_ten(best.catches) + ". Net value " + money_with_error(best.net, currency) +
+        " a season after costs of " + money(best.cost.mean, currency) + "; " + money(best.outlay, currency) +
+        " to find beforehand and " + number(best.hours, 0) + " h of your own work. ";
     return text + how_sure(scenario, plan);
 }
 

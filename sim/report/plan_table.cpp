@@ -69,12 +69,7 @@ std::string curve(const Plan& plan) {
 }
 
 std::string odds(const CurvePoint& best) {
-    std::string text;
-    for (std::size_t k = 0; k < best.odds_at_least.size() && best.odds_at_least[k] >= 0.005; ++k) {
-        text += (k == 0 ? "At least " : "   ") + std::to_string(k + 1) + ": " + percent(best.odds_at_least[k]);
-    }
-    if (text.empty()) text = "No swarm in any simulated season.";
-    return wrapped(text) +
+    return wrapped(odds_words(best.odds_at_least)) +
            wrapped("In the worst tenth of seasons " + number(best.worst_tenth_catches, 1) + " swarms on average.");
 }
 

@@ -57,11 +57,7 @@ std::string season_table(const Scenario& scenario, const SeasonSummary& summary,
                     counted(summary.catches.n, "simulated season") + "; " + eight_in_ten(summary.catches) + ".");
     text += heading("What became of the swarms") + totals(scenario, summary);
     if (!placement.empty()) text += heading("The traps") + each_trap(scenario, summary, placement);
-    std::string odds;
-    for (std::size_t k = 0; k < summary.odds_at_least.size() && summary.odds_at_least[k] >= 0.005; ++k) {
-        odds += (k == 0 ? "At least " : "   ") + std::to_string(k + 1) + ": " + percent(summary.odds_at_least[k]);
-    }
-    if (!odds.empty()) text += heading("Odds of a season") + wrapped(odds);
+    text += heading("Odds of a season") + wrapped(odds_words(summary.odds_at_least));
     return text;
 }
 

@@ -114,7 +114,7 @@ std::vector<std::string> other_terms(const Scenario& scenario, const Plan& plan)
     const std::string& currency = scenario.keeper.currency;
     std::vector<std::string> lines;
     for (const ChangedTerms& terms : plan.if_swarm_value) {
-        lines.push_back("Were a swarm worth " + number(terms.amount, 2) + " times as much, " +
+        lines.push_back("Were a swarm worth " + three_digits(terms.amount) + " times as much, " +
                         counted(terms.best_traps, "trap") + " would be best (net " + money(terms.net, currency) + ").");
     }
     for (const ChangedTerms& terms : plan.if_budget) {
@@ -140,7 +140,7 @@ std::vector<std::string> unknowns(const Scenario& scenario, const Plan& plan) {
             name.append(" (").append(entry->row.meaning).append(")");
             if (entry->row.unit != "1") unit.append(" ").append(entry->row.unit);
         }
-        lines.push_back(name + ": from " + number(s.low, 2) + " to " + number(s.high, 2) + unit +
+        lines.push_back(name + ": from " + three_digits(s.low) + " to " + three_digits(s.high) + unit +
                         " the catch goes from " + number(s.catches_at_low, 2) + " to " + number(s.catches_at_high, 2) +
                         " and the best number of traps from " + std::to_string(s.best_traps_at_low) + " to " +
                         std::to_string(s.best_traps_at_high) + worth_words(scenario, s) + ".");

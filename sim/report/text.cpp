@@ -28,6 +28,12 @@ std::size_t sequence_length(std::string_view text, std::size_t at) {
     return overlong || beyond ? 0 : length;
 }
 
+/// Whether the word after the blank at `blank` belongs to the number before it: a sign of percent, or hours.
+bool sign_follows(std::string_view text, std::size_t blank) {
+    const std::string_view next = text.substr(std::min(blank + 1, text.size()));
+    return next.substr(0, 1) == "%" || next.substr(0, 2) == "h ";
+}
+
 }  // namespace
 
 std::string plain_text(std::string_view text, bool keep_lines) {
@@ -75,7 +81,8 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
         line.clear();
     };
     for (std::size_t at = 0; at < text.size();) {
-        const std::size_t end = std::min(text.find(' ', at), text.size());
+        std::size_t end = std::min(text.find(' ', at), text.size());
+        while (sign_follows(text, end)) end = std::min(text.find(' ', end + 1), text.size());
         const std::string_view word = text.substr(at, end - at);
         if (!line.empty() && indent + text_width(line) + 1 + text_width(word) > width) flush();
         if (!word.empty()) line.append(line.empty() ? "" : " ").append(word);

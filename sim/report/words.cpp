@@ -1,6 +1,7 @@
 // Words and numbers for people: rounding, money, compass, dates.
 #include "report/words.hpp"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -15,6 +16,17 @@ std::string number(double value, int decimals) {
         std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, decimals);
     std::string text(buffer.data(), end.ptr);
     if (text.front() == '-' && text.find_first_not_of("-0.") == std::string::npos) text.erase(0, 1);
+    return text;
+}
+
+std::string three_digits(double value) {
+    if (!std::isfinite(value)) return "n/a";
+    const double size = std::abs(value);
+    const int before = size > 0 ? static_cast<int>(std::floor(std::log10(size))) + 1 : 1;
+    std::string text = number(value, std::clamp(3 - before, 0, 6));
+    if (text.find('.') == std::string::npos) return text;
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
     return text;
 }
 
@@ -43,6 +55,23 @@ std::string counted(double count, std::string_view noun) {
 
 std::string money(double amount, const std::string& currency) {
     return plain_text(currency) + " " + number(amount, std::abs(amount) < 10 && amount != 0 ? 2 : 0);
+}
+
+std::string money_with_error(const Estimate& estimate, const std::string& currency) {
+    const int decimals = std::abs(estimate.mean) < 10 && estimate.mean != 0 ? 2 : 0;
+    return money(estimate.mean, currency) + " +- " + number(estimate.se, decimals);
+}
+
+std::string odds_words(const std::vector<double>& odds_at_least) {
+    constexpr double next_to_nothing = 0.005;
+    std::string text;
+    for (std::size_t k = 0; k < odds_at_least.size() && odds_at_least[k] >= next_to_nothing; ++k) {
+        text.append(k == 0 ? "At least " : "; ")
+            .append(std::to_string(k + 1))
+            .append(": ")
+            .append(percent(odds_at_least[k]));
+    }
+    return text.append(text.empty() ? "No swarm in any simulated season." : ".");
 }
 
 std::string height_words(double height_m) {

@@ -26,6 +26,8 @@ std::string shortened(std::string_view text, std::size_t width);
 
 /// `value` with `decimals` digits after the point, "n/a" where it is no number, never "-0.0".
 std::string number(double value, int decimals = 1);
+/// Three digits that say something: 0.123, 1.23, 12.3, 123, 12300 as it is; no zeros at the end.
+std::string three_digits(double value);
 /// The shortest text that reads back as the same double.
 std::string exact(double value);
 /// "3.42 +- 0.08".
@@ -36,6 +38,8 @@ std::string percent(double share);
 std::string counted(double count, std::string_view noun);
 /// "EUR 120" or "EUR 0.40": whole money from 10 on.
 std::string money(double amount, const std::string& currency);
+/// "EUR 98 +- 4", both with the decimals of the mean.
+std::string money_with_error(const Estimate& estimate, const std::string& currency);
 /// "3.5 m (11 ft)".
 std::string height_words(double height_m);
 /// One of 16 compass points: "SSE".
@@ -52,7 +56,11 @@ std::string kind_name(const Scenario& scenario, std::size_t kind);
 /// Days (from hang on, take_down included) on which a trap set so is seen to.
 std::vector<Day> visit_days(const TrapSetting& setting);
 
-/// Paragraph broken at blanks so that no line is wider than `width`; every line starts with `indent` blanks.
+/// Chances of at least 1, 2, ... swarms, as long as they are not next to nothing.
+std::string odds_words(const std::vector<double>& odds_at_least);
+
+/// Paragraph broken at blanks so that no line is wider than `width`; every line starts with `indent` blanks. A sign of
+/// percent or hours stays with its number.
 std::string wrapped(std::string_view text, std::size_t indent = 0, std::size_t width = table_width);
 
 /// A heading with a rule under it.

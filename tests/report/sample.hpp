@@ -9,7 +9,14 @@
 namespace maybough {
 
 inline Estimate sample_estimate(double mean, double se) {
-    return {mean, se, 1.4 * mean, 0.7 * mean, 0.3 * mean, 1.9 * mean, 600};
+    return {.mean = mean,
+            .se = se,
+            .half_width_95 = 1.98 * se,
+            .sd_chance = 1.4 * mean,
+            .sd_ignorance = 0.7 * mean,
+            .low = 0.3 * mean,
+            .high = 1.9 * mean,
+            .n = 600};
 }
 
 /// Six spots, two kinds; spot 1's name is hostile to XML, HTML, JSON and CSV at once.

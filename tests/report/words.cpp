@@ -14,6 +14,11 @@ TEST_CASE("numbers are rounded, never minus zero, never NaN in print") {
     CHECK(number(-0.04, 1) == "0.0");
     CHECK(number(-0.06, 1) == "-0.1");
     CHECK(number(std::nan(""), 1) == "n/a");
+    CHECK(three_digits(100) == "100");
+    CHECK(three_digits(0.5) == "0.5");
+    CHECK(three_digits(0.01234) == "0.0123");
+    CHECK(three_digits(12345) == "12345");
+    CHECK(three_digits(0) == "0");
     CHECK(exact(0.1) == "0.1");
     CHECK(std::stod(exact(1.0 / 3)) == 1.0 / 3);
     CHECK(percent(0.004) == "<1 %");
@@ -50,6 +55,7 @@ TEST_CASE("plain_text lets no control character and no broken UTF-8 through") {
 TEST_CASE("text is broken at blanks and cut at characters") {
     CHECK(wrapped("aa bb cc", 0, 5) == "aa bb\ncc\n");
     CHECK(wrapped("aa bb", 2, 5) == "  aa\n  bb\n");
+    CHECK(wrapped("aa 30 %, bb", 0, 5) == "aa\n30 %,\nbb\n");  // a sign stays with its number
     CHECK(wrapped("") == "");
     CHECK(shortened("abcdef", 6) == "abcdef");
     CHECK(shortened("abcdefg", 6) == "abcd..");

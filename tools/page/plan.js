@@ -47,7 +47,7 @@ function showCurve(plan) {
     (k) => (curve[k].traps === plan.recommended_traps ? "best" : k >= plan.recommended_low && k <= plan.recommended_high ? "tied" : "")));
   byId("why").textContent = plan.prose.why;
   const traps = curve.map((point) => point.traps);
-  const off = (name, errors) => curve.map((point) => point[name].mean + errors * point[name].standard_error);
+  const off = (name, side) => curve.map((point) => point[name].mean + side * point[name].half_width_95);
   const best = curve.map((point) => (point.traps === plan.recommended_traps ? point.catches.mean : null));
   const hidden = { show: true, stroke: "transparent", points: { show: false } };
   const line = (label, name) => ({ label, stroke: colour(name), width: 2, points: { show: true, size: 7, fill: colour(name) }, value: (u, v) => figure(v, name === "money" ? 0 : 2) });
@@ -56,12 +56,12 @@ function showCurve(plan) {
   const scales = { x: { time: false, range: [-0.3, traps[traps.length - 1] + 0.3] } };
   const step = { incrs: [1, 2, 5, 10, 20, 50] };
   chart("catch-chart", "Swarms a season against number of traps",
-    [traps, curve.map((p) => p.catches.quantile_90), curve.map((p) => p.catches.quantile_10), off("catches", 2), off("catches", -2), off("catches", 0), best],
+    [traps, curve.map((p) => p.catches.quantile_90), curve.map((p) => p.catches.quantile_10), off("catches", 1), off("catches", -1), off("catches", 0), best],
     (axis) => ({ scales, legend: { show: false }, axes: [{ ...axis, ...step, values: whole, label: "traps", labelSize: 18, size: 34 }, { ...axis, label: "swarms a season", labelSize: 22, size: 40 }],
       series: [{}, hidden, hidden, hidden, hidden, line("swarms", "catch"), ring()],
       bands: [{ series: [1, 2], fill: colour("catch-faint") }, { series: [3, 4], fill: colour("catch-pale") }] }));
   chart("net-chart", "Net value a season against number of traps",
-    [traps, off("net", 2), off("net", -2), off("net", 0), curve.map((p) => (p.traps === plan.recommended_traps ? p.net.mean : null))],
+    [traps, off("net", 1), off("net", -1), off("net", 0), curve.map((p) => (p.traps === plan.recommended_traps ? p.net.mean : null))],
     (axis) => ({ scales, legend: { show: false }, axes: [{ ...axis, ...step, values: whole, label: "traps", labelSize: 18, size: 34 }, { ...axis, label: "net, " + money, labelSize: 22, size: 55 }],
       series: [{}, hidden, hidden, line("net", "money"), ring()], bands: [{ series: [1, 2], fill: colour("money-pale") }] }));
 }

@@ -43,6 +43,7 @@ with h5py.File(folder / "results.h5", "r") as file:
     for row, point in enumerate(plan["curve"]):
         for name in ("catches", "cost", "value", "net", "marginal_catches", "marginal_net"):
             assert curve[name + "_mean"][row] == point[name]["mean"], name
+            assert curve[name + "_half_width_95"][row] == point[name]["half_width_95"], name
             assert curve[name + "_se"][row] == point[name]["standard_error"], name
     spots = texts(file["scenario/spots/id"])
     chosen = file["plan/curve_traps/placement"][()] == plan["recommended_traps"]
