@@ -10,9 +10,9 @@ namespace {
 
 void add_options(po::options_description& options) {
     add_scenario_options(options);
-    options.add_options()("seasons", po::value<std::int64_t>()->default_value(600)->value_name("N"),
+    options.add_options()("seasons", po::value<std::int64_t>()->default_value(400)->value_name("N"),
                           "fresh seasons that the printed numbers come from");
-    options.add_options()("record-seasons", po::value<std::int64_t>()->default_value(200)->value_name("N"),
+    options.add_options()("record-seasons", po::value<std::int64_t>()->default_value(120)->value_name("N"),
                           "seasons the search learns from");
     options.add_options()("max-traps", po::value<std::int64_t>()->value_name("N"),
                           "longest curve to draw; default from the scenario's keeper");
@@ -71,7 +71,7 @@ int run_plan(const Request& request) {
 
     const Provenance origin = provenance_of(request);
     const Placement& chosen = plan.curve.at(static_cast<std::size_t>(plan.recommended)).placement;
-    const std::string table = plan_table(scenario, plan);
+    const std::string table = plan_table(scenario, plan, origin);
     write_plan_results(folder.path("results.h5"), scenario, plan, origin);
     write_text(folder.path("plan.json"), plan_json(scenario, plan, origin));
     write_text(folder.path("traps.gpx"), traps_gpx(scenario, chosen, origin));
