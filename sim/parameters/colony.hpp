@@ -11,9 +11,9 @@
     ROW(laying_half_food_g, "g", 500, 1, 5000, fixed, 300, 800, from_memory, "Khoury, Barron and Myerscough 2013", "honey at which half of the laying is reared") \
     ROW(laying_half_pollen_g, "g", 500, 1, 3000, fixed, 100, 800, assumed, "", "pollen at which half of the laying is reared") \
     ROW(laying_half_fresh_pollen, "1", 0.05, 0.001, 1, fixed, 0.02, 0.2, assumed, "", "fresh pollen on offer at which laying is half freed from the store") \
-    ROW(laying_stored_pollen_share, "1", 0.4, 0, 1, fixed, 0.2, 0.7, assumed, "", "laying on stored pollen alone, as a share") \
-    ROW(laying_half_tmax_c, "C", 7, -5, 25, fixed, 4, 12, fitted, "dates of swarms of Fell et al. 1977 and Gilley et al. 2018", "smoothed daily maximum at which half of the laying goes on") \
-    ROW(laying_width_tmax_c, "C", 2.5, 0.2, 10, fixed, 1.5, 4, assumed, "", "width of that rise") \
+    ROW(laying_stored_pollen_share, "1", 0.5, 0, 1, fixed, 0.2, 0.7, assumed, "", "laying on stored pollen alone, as a share") \
+    ROW(laying_half_tmax_c, "C", 9.5, -5, 25, fixed, 4, 12, fitted, "dates of swarms of Fell et al. 1977 and Gilley et al. 2018", "smoothed daily maximum at which half of the laying goes on") \
+    ROW(laying_width_tmax_c, "C", 2, 0.2, 10, fixed, 1.5, 4, assumed, "", "width of that rise") \
     ROW(warmth_memory_days, "d", 10, 1, 60, fixed, 5, 20, assumed, "", "memory of the smoothed daily maximum") \
     ROW(laying_spring_daylight_h, "h", 10, 6, 14, fixed, 9.5, 11, derived, "Nurnberger et al. 2018: day length and elapsed winter modify the effect of warmth", "rising day length at which half of the laying goes on") \
     ROW(laying_spring_width_h, "h", 0.4, 0.02, 3, fixed, 0.2, 1, assumed, "", "width of that rise") \
@@ -70,7 +70,7 @@
     ROW(comb_cells_per_l, "1/l", 2100, 500, 5000, fixed, 1900, 2400, derived, "45 l, 23 400 square cm of comb: Seeley and Morse 1976", "comb cells of a full cavity") \
     ROW(honey_per_cell_g, "g", 0.35, 0.05, 1, fixed, 0.3, 0.42, derived, "Seeley and Morse 1976", "honey in a cell") \
     ROW(pollen_per_cell_g, "g", 0.18, 0.02, 1, fixed, 0.14, 0.2, from_memory, "Winston 1987", "pollen in a cell") \
-    ROW(honey_per_comb_cell_g, "g", 0.13, 0, 0.5, fixed, 0.05, 0.26, derived, "10 of a reported 4-20 kg of honey a kg of wax, 77 000 cells: Whitcomb 1946", "honey spent on the wax of a cell") \
+    ROW(honey_per_comb_cell_g, "g", 0.12, 0, 0.5, fixed, 0.05, 0.26, derived, "9 of a reported 4-20 kg of honey a kg of wax, 77 000 cells: Whitcomb 1946", "honey spent on the wax of a cell") \
     ROW(comb_cells_per_bee_day, "1/d", 0.3, 0, 5, fixed, 0.1, 1, assumed, "", "cells a young bee builds in a day in a good flow") \
     ROW(comb_reserve_mg, "mg", 12, 0, 100, fixed, 5, 30, assumed, "", "honey for each bee that is not spent on wax") \
     ROW(comb_honey_share, "1/d", 0.25, 0, 1, fixed, 0.1, 0.5, assumed, "", "share of the honey beyond that reserve that wax may take in a day") \
@@ -86,12 +86,12 @@
     ROW(start_young_queen_share, "1", 0.8, 0, 1, fixed, 0.6, 0.9, derived, "0.87 requeen a summer: Seeley 2017", "share of colonies whose queen is of last summer") \
     ROW(strength_sd_ln, "1", 0.12, 0, 1, fixed, 0.05, 0.25, assumed, "", "spread between queens of their laying, standard deviation of the logarithm") \
     ROW(min_adults, "bees", 250, 0, 5000, fixed, 100, 800, assumed, "", "a colony with fewer workers has come to its end") \
-    ROW(prepare_per_day, "1/d", 0.3, 0, 5, ratio, 0.18, 0.5, fitted, "0.87 a year: Seeley 2017", "daily hazard of beginning queen cells when everything speaks for it") \
-    ROW(prepare_readiness_sd_ln, "1", 0.6, 0, 2, fixed, 0.2, 1, assumed, "", "spread between colonies of their readiness to swarm") \
+    ROW(prepare_per_day, "1/d", 0.45, 0, 5, ratio, 0.27, 0.75, fitted, "0.87 a year: Seeley 2017", "daily hazard of beginning queen cells when everything speaks for it") \
+    ROW(prepare_readiness_sd_ln, "1", 0.45, 0, 2, fixed, 0.2, 1, assumed, "", "spread between colonies of their readiness to swarm") \
     ROW(prepare_full, "1", 0.33, 0, 1, fixed, 0.25, 0.9, fitted, "0.87 a year: Seeley 2017", "share of the cavity's cells in use at which the nest is half felt as full") \
     ROW(prepare_full_width, "1", 0.06, 0.005, 0.5, fixed, 0.03, 0.1, assumed, "", "width of that rise") \
     ROW(prepare_roomy_share, "1", 0.03, 0, 1, fixed, 0.01, 0.1, assumed, "", "what is left of the hazard in a nest with room") \
-    ROW(prepare_density_per_l, "1/l", 300, 10, 2000, fixed, 250, 400, fitted, "main peak at Ithaca: Fell et al. 1977", "workers a litre at which crowding is half felt") \
+    ROW(prepare_density_per_l, "1/l", 310, 10, 2000, fixed, 250, 400, fitted, "main peak at Ithaca: Fell et al. 1977", "workers a litre at which crowding is half felt") \
     ROW(prepare_density_width_per_l, "1/l", 35, 1, 500, fixed, 20, 120, assumed, "", "width of that rise") \
     ROW(prepare_young_share, "1", 0.3, 0, 1, fixed, 0.2, 0.5, from_memory, "Winston and Taylor 1980", "share of workers under 12 days old at which the surplus of young is half felt") \
     ROW(prepare_young_width, "1", 0.05, 0.005, 0.5, fixed, 0.02, 0.1, assumed, "", "width of that rise") \
@@ -100,7 +100,7 @@
     ROW(prepare_forage, "1", 0.05, 0.001, 5, fixed, 0.02, 0.5, assumed, "", "nectar on offer at which forage half allows swarming") \
     ROW(prepare_daylight_h, "h", 13.2, 6, 20, fixed, 12.5, 14.5, assumed, "", "day length at which the season half allows swarming") \
     ROW(prepare_daylight_width_h, "h", 0.4, 0.02, 4, fixed, 0.2, 1, assumed, "", "width of that rise") \
-    ROW(prepare_falling_days_share, "1", 0.15, 0, 1, fixed, 0.05, 0.6, fitted, "late swarms 10-20 %: Fell et al. 1977", "hazard after midsummer as a share of that before") \
+    ROW(prepare_falling_days_share, "1", 0.06, 0, 1, fixed, 0.03, 0.6, fitted, "late swarms 10-20 %: Fell et al. 1977", "hazard after midsummer as a share of that before") \
     ROW(queen_cells_mean, "1", 15, 1, 60, fixed, 10, 25, from_memory, "Winston 1980; Gilley and Tarpy 2005", "queen cells of a swarming colony") \
     ROW(queen_cup_days, "d", 5, 1, 8, fixed, 3, 7, assumed, "", "days over which eggs are laid in cups") \
     ROW(give_up_per_day, "1/d", 0.02, 0, 1, fixed, 0.005, 0.06, assumed, "", "daily hazard of tearing down cells in fit weather") \

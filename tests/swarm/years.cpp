@@ -50,12 +50,20 @@ TEST_CASE("random states stay balanced and never go below nothing") {
     }
 }
 
-TEST_CASE("without forage a colony starves") {
-    Colony colony = overwintered_colony(wild_nest(2), {}, {}, {});
-    colony.forage = {};
+TEST_CASE("without forage a colony starves before autumn, with forage it does not") {
     const SkyYear sky = ithaca_sky({4, 1});
-    live(colony, sky, {4, 1});
-    CHECK_FALSE(colony.alive);
+    Colony fed = overwintered_colony(wild_nest(1), {}, {}, {4, 1});
+    live(fed, sky, {4, 1}, 0, 130);
+    REQUIRE(fed.alive);
+    fed.honey_g = 1500;
+    Colony barren = fed;
+    barren.forage = {};
+    const YearOfColony lean = live(barren, sky, {4, 1}, 130, 365);
+    live(fed, sky, {4, 1}, 130, 273);
+    CHECK(fed.alive);
+    CHECK_FALSE(barren.alive);
+    CHECK(lean.died_on < 273);
+    CHECK(lean.least_honey_g == 0);
 }
 
 TEST_CASE("the same chance gives the same year, whatever else is lived") {
