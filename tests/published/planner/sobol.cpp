@@ -20,11 +20,11 @@ TEST_CASE("Ishigami's function, a = 7, b = 0.1") {
     const SobolIndices s = sobol_indices(ishigami, 3, 100000, Chance{1, 0}.stream(Purpose::planner_bootstrap, 0U));
     const double first[] = {0.313905, 0.442411, 0};
     const double total[] = {0.557589, 0.442411, 0.243684};
-    // Standard errors at this n, measured over 40 streams: first 0.006, total 0.003, variance 0.05. Four of them.
-    CHECK(std::abs(s.variance - 13.844588) < 0.2);
+    // Standard errors at this n, measured over 40 other streams: variance 0.036, first and total 0.0046. Four of them.
+    CHECK(std::abs(s.variance - 13.844588) < 0.15);
     for (std::size_t d = 0; d < 3; ++d) {
-        CHECK(std::abs(s.first[d] - first[d]) < 0.024);
-        CHECK(std::abs(s.total[d] - total[d]) < 0.012);
+        CHECK(std::abs(s.first[d] - first[d]) < 0.019);
+        CHECK(std::abs(s.total[d] - total[d]) < 0.019);
     }
 }
 
@@ -38,10 +38,11 @@ TEST_CASE("the g-function of eight inputs") {
     const SobolIndices s = sobol_indices(g, 8, 100000, Chance{2, 0}.stream(Purpose::planner_bootstrap, 0U));
     const double first[] = {0.71619, 0.17905, 0.02368, 0.00716};
     const double total[] = {0.78714, 0.24220, 0.03432, 0.01046};
-    CHECK(std::abs(s.variance - 0.465424) < 0.02);
+    // Standard errors as above: variance 0.0018, first 0.0071, total 0.0039. Four of them.
+    CHECK(std::abs(s.variance - 0.465424) < 0.0075);
     for (std::size_t d = 0; d < 4; ++d) {
-        CHECK(std::abs(s.first[d] - first[d]) < 0.03);
-        CHECK(std::abs(s.total[d] - total[d]) < 0.015);
+        CHECK(std::abs(s.first[d] - first[d]) < 0.029);
+        CHECK(std::abs(s.total[d] - total[d]) < 0.016);
     }
 }
 
