@@ -6,6 +6,8 @@
 
 namespace maybough {
 
-unsigned machine_threads() { return std::max(1U, std::thread::hardware_concurrency()); }
+unsigned machine_threads() {
+    return std::max(1U, std::thread::hardware_concurrency());
+}
 
 }  // namespace maybough
