@@ -11,8 +11,7 @@ foreach(check gpx geojson json csv calendar results)
                                                                          LABELS published TIMEOUT 120)
 endforeach()
 
-# The page in a browser. Its frame is a library of tools/page.
-include(${PROJECT_SOURCE_DIR}/tools/page/page.cmake)
+# The page in a browser.
 add_test(NAME "report: sample page" COMMAND test_report "--test-case=a sample page is written for the browser to open")
 set_tests_properties("report: sample page" PROPERTIES FIXTURES_SETUP report_page FIXTURES_REQUIRED report_sample
                                                       LABELS unit)
