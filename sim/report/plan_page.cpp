@@ -12,32 +12,6 @@ std::string_view plan_page_frame();
 
 namespace {
 
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (const char c : plain_text(text)) {
-        switch (c) {
-            case '&':
-                out += "&amp;";
-                break;
-            case '<':
-                out += "&lt;";
-                break;
-            case '>':
-                out += "&gt;";
-                break;
-            case '"':
-                out += "&quot;";
-                break;
-            case '\'':
-                out += "&#39;";
-                break;
-            default:
-                out += c;
-        }
-    }
-    return out;
-}
-
 /// JSON that cannot end its script element or open a comment in it: "<" stands only inside strings, where it may be
 /// written as an escape.
 std::string island(const Json& json) {
@@ -116,10 +90,10 @@ std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenan
                      {"others", other_terms(scenario, plan)},
                      {"search", search_quality(scenario, plan)},
                      {"reproduction", reproduction(scenario, plan.effort, origin)}};
-    const std::string title = escaped("Traps for " + scenario.name + ", " + std::to_string(scenario.year));
+    const std::string title = markup_text("Traps for " + scenario.name + ", " + std::to_string(scenario.year));
     const std::map<std::string_view, std::string> fillings{
         {"{{title}}", title},
-        {"{{answer}}", escaped(with_sign(plan_answer(scenario, plan)))},
+        {"{{answer}}", markup_text(with_sign(plan_answer(scenario, plan)))},
         {"{{data}}", island(json)}};
     // One pass over the frame, so that a name that looks like a mark stays a name.
     const std::string_view frame = plan_page_frame();

@@ -4,29 +4,6 @@
 namespace maybough {
 namespace {
 
-std::string escaped(std::string_view text) {
-    std::string out;
-    for (const char c : plain_text(text)) {
-        switch (c) {
-            case '&':
-                out += "&amp;";
-                break;
-            case '<':
-                out += "&lt;";
-                break;
-            case '>':
-                out += "&gt;";
-                break;
-            case '"':
-                out += "&quot;";
-                break;
-            default:
-                out += c;
-        }
-    }
-    return out;
-}
-
 std::string waypoint(const Scenario& scenario, const TrapSetting& set, std::size_t nr) {
     const LatLon place = scenario.spots.at(set.spot).place;
     const std::string comment =
@@ -35,8 +12,8 @@ std::string waypoint(const Scenario& scenario, const TrapSetting& set, std::size
                              std::to_string(set.visit_every_days) + " days, take down " +
                              iso(date_of(scenario, set.take_down)) + (set.lured ? ", with a lure" : ", no lure");
     return "  <wpt lat=\"" + number(place.latitude_deg, 7) + "\" lon=\"" + number(place.longitude_deg, 7) + "\">\n" +
-           "    <name>" + escaped(std::to_string(nr) + " " + spot_name(scenario, set.spot)) + "</name>\n" +
-           "    <cmt>" + escaped(comment) + "</cmt>\n" + "    <desc>" + escaped(comment + ". " + when + ".") +
+           "    <name>" + markup_text(std::to_string(nr) + " " + spot_name(scenario, set.spot)) + "</name>\n" +
+           "    <cmt>" + markup_text(comment) + "</cmt>\n" + "    <desc>" + markup_text(comment + ". " + when + ".") +
            "</desc>\n" + "    <sym>Flag</sym>\n    <type>swarm trap</type>\n  </wpt>\n";
 }
 
@@ -46,13 +23,14 @@ std::string traps_gpx(const Scenario& scenario, const Placement& placement, cons
     std::string text =
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"
         "<gpx version=\"1.1\" creator=\"maybough " +
-        escaped(origin.version) +
+        markup_text(origin.version) +
         "\" xmlns=\"http://www.topografix.com/GPX/1/1\" xmlns:xsi=\"http://www.w3.org/2001/XMLSchema-instance\""
         " xsi:schemaLocation=\"http://www.topografix.com/GPX/1/1 http://www.topografix.com/GPX/1/1/gpx.xsd\">\n"
         "  <metadata>\n    <name>" +
-        escaped("Traps for " + scenario.name + ", " + std::to_string(scenario.year)) + "</name>\n    <desc>" +
-        escaped("Seed " + std::to_string(origin.seed) + ". " + origin.command_line) + "</desc>\n" +
-        (origin.written_at.empty() ? "" : "    <time>" + escaped(origin.written_at) + "</time>\n") + "  </metadata>\n";
+        markup_text("Traps for " + scenario.name + ", " + std::to_string(scenario.year)) + "</name>\n    <desc>" +
+        markup_text("Seed " + std::to_string(origin.seed) + ". " + origin.command_line) + "</desc>\n" +
+        (origin.written_at.empty() ? "" : "    <time>" + markup_text(origin.written_at) + "</time>\n") +
+        "  </metadata>\n";
     for (std::size_t i = 0; i < placement.size(); ++i) text += waypoint(scenario, placement[i], i + 1);
     return text + "</gpx>\n";
 }

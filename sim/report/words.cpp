@@ -126,4 +126,30 @@ std::vector<Day> visit_days(const TrapSetting& setting) {
 }
 
 }  // namespace words
+std::string markup_text(std::string_view text) {
+    std::string out;
+    for (const char c : plain_text(text)) {
+        switch (c) {
+            case '&':
+                out += "&amp;";
+                break;
+            case '<':
+                out += "&lt;";
+                break;
+            case '>':
+                out += "&gt;";
+                break;
+            case '"':
+                out += "&quot;";
+                break;
+            case '\'':
+                out += "&#39;";
+                break;
+            default:
+                out += c;
+        }
+    }
+    return out;
+}
+
 }  // namespace maybough

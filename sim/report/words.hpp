@@ -18,6 +18,9 @@ inline constexpr std::size_t table_width = 100;
 /// line ends are kept only where `keep_lines`.
 std::string plain_text(std::string_view text, bool keep_lines = false);
 
+/// Plain text as it stands inside an element or attribute of XML or HTML.
+std::string markup_text(std::string_view text);
+
 /// Code points of UTF-8 text: its width on a terminal, near enough.
 std::size_t text_width(std::string_view text);
 
