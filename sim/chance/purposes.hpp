@@ -25,9 +25,7 @@ enum class Purpose : std::uint8_t {
     swarm_issue = 30,
     swarm_afterswarm = 31,
     swarm_hived = 32,
-    swarm_cluster = 33,
     // scouts
-    scout_search = 40,
     scout_assess = 41,
     scout_event = 42,
     scout_swarm = 43,
@@ -35,15 +33,11 @@ enum class Purpose : std::uint8_t {
     keeper_damage = 50,
     keeper_tenant = 51,
     keeper_visit = 52,
-    // season
-    season_found = 60,
     // ensemble
     belief = 70,
     // planner
     planner_design = 80,
     planner_bootstrap = 81,
-    // outlook
-    outlook_member = 90,
 };
 
 }  // namespace maybough

@@ -10,15 +10,15 @@ using namespace maybough;
 TEST_CASE("the same name gives the same draws; any other part of the name gives others") {
     const Chance chance{5, 9};
     const auto first = [](Stream s) { return s.word(); };
-    const auto base = first(chance.stream(Purpose::scout_search, 17U, Day{100}, 3));
-    CHECK(base == first(chance.stream(Purpose::scout_search, 17U, Day{100}, 3)));
+    const auto base = first(chance.stream(Purpose::scout_event, 17U, Day{100}, 3));
+    CHECK(base == first(chance.stream(Purpose::scout_event, 17U, Day{100}, 3)));
     std::set<std::uint32_t> others{
-        first(Chance{6, 9}.stream(Purpose::scout_search, 17U, Day{100}, 3)),
-        first(Chance{5, 10}.stream(Purpose::scout_search, 17U, Day{100}, 3)),
+        first(Chance{6, 9}.stream(Purpose::scout_event, 17U, Day{100}, 3)),
+        first(Chance{5, 10}.stream(Purpose::scout_event, 17U, Day{100}, 3)),
         first(chance.stream(Purpose::scout_assess, 17U, Day{100}, 3)),
-        first(chance.stream(Purpose::scout_search, 18U, Day{100}, 3)),
-        first(chance.stream(Purpose::scout_search, 17U, Day{101}, 3)),
-        first(chance.stream(Purpose::scout_search, 17U, Day{100}, 4)),
+        first(chance.stream(Purpose::scout_event, 18U, Day{100}, 3)),
+        first(chance.stream(Purpose::scout_event, 17U, Day{101}, 3)),
+        first(chance.stream(Purpose::scout_event, 17U, Day{100}, 4)),
     };
     CHECK(others.size() == 6);
     CHECK(others.count(base) == 0);
