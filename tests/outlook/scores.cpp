@@ -78,7 +78,7 @@ TEST_CASE("the fair ensemble score has no bias from few members") {
     // Members and truth from the standard normal law: the mean score must be 1 / sqrt(pi), with five members too.
     // sd of one score is below 0.6; n = 40000, z = 4: tolerance 4 * 0.6 / 200 = 0.012. Left biased, five members would
     // score 1/sqrt(pi) * (1 + 1/5), off by 0.11.
-    Stream stream = Chance{20, 0}.stream(Purpose::outlook_member, 0U);
+    Stream stream = Chance{20, 0}.stream(Purpose::weather_generate, 0U);
     double sum = 0;
     double biased = 0;
     constexpr int n = 40000;
@@ -106,7 +106,7 @@ TEST_CASE("ranks of the truth share ties out, so that whole days that hold give 
 
     // Dice as members and truth: shares must be level within z * sigma / sqrt(n) = 4 * 0.3 / sqrt(20000) = 0.0085
     // (sigma of a share in 0..1 with mean 0.1 is at most 0.3). With ties counted always low they would not be.
-    Stream stream = Chance{21, 0}.stream(Purpose::outlook_member, 0U);
+    Stream stream = Chance{21, 0}.stream(Purpose::weather_generate, 0U);
     RankHistogram mean{};
     RankHistogram low{};
     constexpr int n = 20000;

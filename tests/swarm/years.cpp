@@ -28,7 +28,7 @@ TEST_CASE("a colony that lays is balanced each day over twenty years, and stays 
 TEST_CASE("random states stay balanced and never go below nothing") {
     for (std::uint32_t n = 0; n < 300; ++n) {
         const Chance chance{17, n};
-        Stream luck = chance.stream(Purpose::season_found, n);
+        Stream luck = chance.stream(Purpose::colony_start, n);
         Colony colony = overwintered_colony(wild_nest(n, 10 + 90 * luck.uniform()), {}, {}, chance);
         for (std::size_t age = 0; age < nest_ages; ++age) colony.nest[age] = poisson(luck, 300 * luck.uniform());
         colony.foragers = poisson(luck, 3000 * luck.uniform());
