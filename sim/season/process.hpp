@@ -21,6 +21,13 @@ std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, 
 /// Order in which swarms hang: day, hour, id.
 bool hangs_before(const Swarm& a, const Swarm& b);
 
+/// Hours of the day at which a trap is hung, mended or taken down, and at which one that caught is open again.
+inline constexpr double keeper_at_work_h = 12;
+inline constexpr double hung_again_h = 18;
+
+/// Later than anything that happens in a year, in hours.
+inline constexpr double forever_h = 1e9;
+
 /// Hours since the simulated year began.
 inline double hours_at(Day day, double hour) {
     return 24.0 * day.value + hour;
@@ -32,7 +39,7 @@ inline Day day_at(double hours) {
 /// When a site may be moved into, in hours of the simulated year.
 struct Window {
     double from_h = 0;
-    double until_h = 1e9;
+    double until_h = forever_h;
 };
 
 /// First stretch at or after `now_h` in which the trap hangs, is whole, untenanted and has no swarm in it.

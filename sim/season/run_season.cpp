@@ -61,6 +61,7 @@ std::vector<SiteOffer> offers_to(const SeasonState& season, const Swarm& swarm, 
     }
     const bool south = season.scenario.land.centre.latitude_deg < 0;
     const double reach_m = search_reach_m(season.parameters.scouts);
+    const double longest_h = 24 * (season.parameters.scouts.longest_hunt_days + 1);  // and a day to fly over
     for (std::size_t t = 0; t < season.traps.size(); ++t) {
         const TrapSeason& trap = season.traps[t];
         const double away_m = distance_m(swarm.at, trap.at);
@@ -71,8 +72,10 @@ std::vector<SiteOffer> offers_to(const SeasonState& season, const Swarm& swarm, 
         const double weight = find_weight(cavity, away_m, season.parameters.scouts);
         if (!(weight > 0)) continue;
         const Window open = open_window(trap, now_h, season.emptied_h[t]);
+        // What closes after the longest hunt closes never for this one: the same hunt, whatever the day of taking down.
+        const double closes_h = open.until_h - now_h > longest_h ? forever_h : open.until_h - now_h;
         offers.push_back({trap.site, away_m, weight, site_log_odds(cavity, season.parameters.scouts, south),
-                          open.from_h - now_h, open.until_h - now_h});
+                          open.from_h - now_h, closes_h});
     }
     return offers;
 }
@@ -128,9 +131,7 @@ void found_colony(SeasonState& season, const Pending& pending, double now_h) {
     const Swarm& swarm = pending.swarm;
     const ColonyId id = founder_of(swarm.id);
     if (casts_no_more(id)) return;
-    const std::uint64_t key = (static_cast<std::uint64_t>(swarm.id.value) << 32U) ^
-                              (static_cast<std::uint64_t>(pending.hunt.site.value) << 9U) ^
-                              static_cast<std::uint64_t>(day_at(now_h).value);
+    const std::tuple key{swarm.id, pending.hunt.site, day_at(now_h)};
     auto known = season.memo.founders.find(key);
     if (known == season.memo.founders.end()) {
         const auto& cavities = season.backdrop.land.cavities;
@@ -170,7 +171,7 @@ void catch_swarm(SeasonState& season, const Pending& pending, double now_h) {
     caught.taking =
         take_swarm(pending.swarm, caught.caught, *trap, season.scenario.kinds[setting.kind], season.scenario.keeper,
                    season.scenario.first_day(), season.parameters.keeper, season.chance);
-    season.emptied_h[t] = hours_at(caught.taking.taken, 18);
+    season.emptied_h[t] = hours_at(caught.taking.taken, hung_again_h);
     season.record.catches.push_back(caught);
     close_to_others(season, trap->site, now_h);
 }
@@ -237,7 +238,8 @@ SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, 
         const bool more = season.next_to_hang < season.to_hang.size();
         if (!more && first == season.hanging.end()) break;
         const double hangs_h =
-            more ? hours_at(season.to_hang[season.next_to_hang].day, season.to_hang[season.next_to_hang].hour) : 1e12;
+            more ? hours_at(season.to_hang[season.next_to_hang].day, season.to_hang[season.next_to_hang].hour)
+                 : forever_h;
         if (first != season.hanging.end() && first->ends_h <= hangs_h) {
             settle(season, static_cast<std::size_t>(first - season.hanging.begin()));
         } else {

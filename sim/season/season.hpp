@@ -1,8 +1,9 @@
 // Season: one replicate. The backdrop that traps do not change, and the season of swarms over one placement.
 #pragma once
 
-#include <array>
 #include <cstdint>
+#include <map>
+#include <tuple>
 #include <unordered_map>
 #include <vector>
 
@@ -68,7 +69,7 @@ struct SwarmStory {
 /// thread.
 struct HuntMemo {
     std::unordered_map<std::uint64_t, HuntResult> hunts;
-    std::unordered_map<std::uint64_t, std::vector<Swarm>> founders;
+    std::map<std::tuple<SwarmId, SiteId, Day>, std::vector<Swarm>> founders;
     std::int64_t asked = 0;  ///< hunts needed
     std::int64_t run = 0;    ///< of them, run by the agents
 };
