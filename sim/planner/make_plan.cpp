@@ -45,21 +45,31 @@ void search_options(Work& work) {
     work.found = search(work.demand, work.limits, work.question.exactly);
 }
 
-/// Visit interval and vial by the full model on seasons of their own; searches again where they change.
+/// Ways to look after the traps: visit intervals with each day of taking down; and without the vial.
+std::vector<Regime> regimes_to_try(const Work& work) {
+    const std::vector<Day> take_downs = take_downs_to_try(work.scenario, work.records.swarm_days);
+    std::vector<Regime> regimes;
+    for (const int every : intervals_to_try) {
+        for (const Day take_down : take_downs) {
+            regimes.push_back({work.regime.hang, take_down, every, work.scenario.keeper.use_lure});
+        }
+        if (work.scenario.keeper.use_lure) {
+            regimes.push_back({work.regime.hang, take_downs.front(), every, false});
+        }
+    }
+    return regimes;
+}
+
+/// Visits, day of taking down and vial by the full model on seasons of their own; searches again where they change.
 void tune_regime(Work& work, Plan& plan, const Progress& progress) {
     const std::size_t traps = std::max<std::size_t>(work.found.best, std::min<std::size_t>(1, work.found.order.size()));
     if (traps == 0) return;
-    std::vector<Regime> regimes;
-    for (const bool lured : {true, false}) {
-        if (lured && !work.scenario.keeper.use_lure) continue;
-        for (const int every : intervals_to_try) {
-            regimes.push_back({work.regime.hang, work.regime.take_down, every, lured});
-        }
-    }
+    const std::vector<Regime> regimes = regimes_to_try(work);
     std::vector<Placement> placements;
     for (const Regime& regime : regimes) {
         Placement placement = placement_of(work, traps);
         for (TrapSetting& setting : placement) {
+            setting.take_down = regime.take_down;
             setting.visit_every_days = regime.visit_every_days;
             setting.lured = regime.lured;
         }
@@ -70,8 +80,7 @@ void tune_regime(Work& work, Plan& plan, const Progress& progress) {
     plan.hunts_asked += trials.asked;
     plan.hunts_run += trials.run;
     const auto best = static_cast<std::size_t>(best_number(trials));
-    const bool same =
-        regimes[best].visit_every_days == work.regime.visit_every_days && regimes[best].lured == work.regime.lured;
+    const bool same = regimes[best] == work.regime;
     work.regime = regimes[best];
     if (!same) search_options(work);
 }

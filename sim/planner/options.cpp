@@ -2,6 +2,7 @@
 #include "planner/options.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 
@@ -11,7 +12,8 @@ namespace {
 /// Scouts look at cavities weeks before a swarm leaves; a trap hung early has also lost the smell of the workshop.
 constexpr int lead_days = 17;
 constexpr double first_share = 0.05;
-constexpr double last_share = 0.97;
+/// Shares of the season's swarms after which a trap may come down: all but stragglers first.
+constexpr std::array<double, 4> last_shares{0.97, 0.9, 0.8, 0.7};
 constexpr int after_days = 5;  ///< time for the last swarms to move in and be seen
 constexpr double compass_step_deg = 45;
 /// Hunts on which heights are compared; enough to tell minutes of ladder work from swarms.
@@ -89,16 +91,25 @@ double single_net(const Scenario& scenario, const TrapSetting& setting, const Re
 }
 }  // namespace
 
+std::vector<Day> take_downs_to_try(const Scenario& scenario, const std::vector<int>& swarm_days) {
+    const int last = scenario.days() - 1;
+    if (swarm_days.empty()) return {{last}};
+    std::vector<int> sorted = swarm_days;
+    std::sort(sorted.begin(), sorted.end());
+    std::vector<Day> days;
+    for (const double share : last_shares) days.push_back({std::min(last, day_at_share(sorted, share) + after_days)});
+    days.erase(std::unique(days.begin(), days.end()), days.end());
+    return days;
+}
+
 Regime regime_for(const Scenario& scenario, const std::vector<int>& swarm_days) {
     Regime regime;
-    const int last = scenario.days() - 1;
-    regime.take_down = {last};
+    regime.take_down = take_downs_to_try(scenario, swarm_days).front();
     regime.lured = scenario.keeper.use_lure;
     if (swarm_days.empty()) return regime;
     std::vector<int> sorted = swarm_days;
     std::sort(sorted.begin(), sorted.end());
     regime.hang = {std::max(0, day_at_share(sorted, first_share) - lead_days)};
-    regime.take_down = {std::min(last, day_at_share(sorted, last_share) + after_days)};
     return regime;
 }
 
