@@ -125,7 +125,6 @@ std::vector<Day> visit_days(const TrapSetting& setting) {
     return days;
 }
 
-}  // namespace words
 std::string markup_text(std::string_view text) {
     std::string out;
     for (const char c : plain_text(text)) {
@@ -152,4 +151,5 @@ std::string markup_text(std::string_view text) {
     return out;
 }
 
+}  // namespace words
 }  // namespace maybough
