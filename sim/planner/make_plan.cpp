@@ -108,8 +108,7 @@ void tune_regime(Work& work, Plan& plan, const Progress& progress) {
         }
         placements.push_back(std::move(placement));
     }
-    const Trials trials = run_trials(work.scenario, placements, 0, first_tuning_season, tuning_seasons, work.effort,
-                                     progress, &work.weights);
+    const Trials trials = run_trials(work.scenario, placements, 0, first_tuning_season, tuning_seasons, work.effort, progress);
     plan.hunts_asked += trials.asked;
     plan.hunts_run += trials.run;
     const auto best = static_cast<std::size_t>(best_number(trials));
