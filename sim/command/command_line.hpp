@@ -45,6 +45,7 @@ extern const Command forecast_command;
 extern const Command check_command;
 extern const Command new_command;
 extern const Command parameters_command;
+extern const Command verify_command;
 
 /// scenario, overlay: what is read.
 void add_scenario_options(po::options_description& options);
@@ -74,7 +75,7 @@ class OutputFolder {
 };
 
 /// A line on standard error that says how far and how long to go; silent where standard error is no terminal, unless
-/// --progress asks for it.
-Progress progress_line(const Request& request, const std::string& what);
+/// --progress asks for it. `counted` is what is told off, in the plural.
+Progress progress_line(const Request& request, const std::string& what, const std::string& counted = "seasons");
 
 }  // namespace maybough

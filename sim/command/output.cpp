@@ -13,9 +13,12 @@ namespace maybough {
 namespace fs = std::filesystem;
 
 OutputFolder::OutputFolder(const Request& request, const Scenario& scenario, const std::vector<std::string>& names) {
-    const fs::path given = scenario.folder.empty() ? fs::path(".") : fs::path(scenario.folder);
-    folder_ = request.has("out") ? request.get<std::string>("out")
-                                 : request.command + "-" + fs::weakly_canonical(given).filename().string();
+    folder_ = request.command;
+    if (request.has("scenario")) {
+        const fs::path given = scenario.folder.empty() ? fs::path(".") : fs::path(scenario.folder);
+        folder_ += "-" + fs::weakly_canonical(given).filename().string();
+    }
+    if (request.has("out")) folder_ = request.get<std::string>("out");
     for (const std::string& name : names) {
         if (fs::exists(fs::path(folder_) / name) && !request.has("overwrite")) {
             throw InputError(path(name), "is already there and would be replaced",
@@ -46,7 +49,7 @@ std::string clock_text(double seconds) {
 
 }  // namespace
 
-Progress progress_line(const Request& request, const std::string& what) {
+Progress progress_line(const Request& request, const std::string& what, const std::string& counted) {
     const bool terminal = ::isatty(STDERR_FILENO) == 1;
     if (request.has("no-progress") || (!terminal && !request.has("progress"))) return {};
     using Clock = std::chrono::steady_clock;
@@ -56,7 +59,7 @@ Progress progress_line(const Request& request, const std::string& what) {
         std::uint32_t last = 0;
     };
     const auto state = std::make_shared<State>();
-    return [state, what, terminal](std::uint32_t done, std::uint32_t total) {
+    return [state, what, counted, terminal](std::uint32_t done, std::uint32_t total) {
         const auto now = Clock::now();
         if (done < state->last) state->began = now;  // a new stage counts from its own start
         state->last = done;
@@ -65,8 +68,8 @@ Progress progress_line(const Request& request, const std::string& what) {
         state->said = now;
         const double took = std::chrono::duration<double>(now - state->began).count();
         const double left = done == 0 ? 0 : took * (total - done) / done;
-        std::fprintf(stderr, terminal ? "\r\033[K%s: %u of %u seasons, %s left%s" : "%s: %u of %u seasons, %s left%s\n",
-                     what.c_str(), done, total, clock_text(left).c_str(), "");
+        std::fprintf(stderr, "%s%s: %u of %u %s, %s left%s", terminal ? "\r\033[K" : "", what.c_str(), done, total,
+                     counted.c_str(), clock_text(left).c_str(), terminal ? "" : "\n");
         if (terminal && done == total) std::fprintf(stderr, "\r\033[K");
         std::fflush(stderr);
     };

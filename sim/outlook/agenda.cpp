@@ -1,33 +1,30 @@
 // What to do when: hang, visit, new lure, take down, from the odds of the season's dates.
 #include <algorithm>
+#include <cmath>
 
 #include "outlook/outlook.hpp"
 
 namespace maybough {
 
 namespace {
-// Common practice, no published source: traps hang two weeks before they are likely to be needed, so that scouts have
-// come upon them and the scent has settled; the last swarm is given a week to move in before traps come down.
-constexpr int hang_before_days = 14;
-constexpr int stay_after_days = 7;
-
 std::size_t at(Milestone what) {
     return static_cast<std::size_t>(what);
 }
 }  // namespace
 
-std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& placement, double relure_after_days) {
+std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& placement, double relure_after_days,
+                                  const OutlookParameters& parameters) {
     const Date today = forecast.weather.today;
     std::vector<AgendaItem> agenda;
     const auto add = [&](Task task, Date date) { agenda.push_back({task, date, date < today}); };
-    const auto days = [](int count) { return std::chrono::days{count}; };
+    const auto days = [](double count) { return std::chrono::days{static_cast<int>(std::lround(count))}; };
     const DateOdds& first = forecast.dates[at(Milestone::first)];
     const DateOdds& nine_tenths = forecast.dates[at(Milestone::nine_tenths)];
     const DateOdds& last = forecast.dates[at(Milestone::last)];
 
-    const Date hang = std::max(forecast.first_day, forecast.date(first.day_10) - days(hang_before_days));
-    const Date down =
-        std::min(forecast.first_day + days(forecast.days - 1), forecast.date(last.day_90) + days(stay_after_days));
+    const Date hang = std::max(forecast.first_day, forecast.date(first.day_10) - days(parameters.hang_before_days));
+    const Date down = std::min(forecast.first_day + days(forecast.days - 1),
+                               forecast.date(last.day_90) + days(parameters.stay_after_days));
     add(Task::hang, hang);
     add(Task::visit_from, forecast.date(first.day_10));
     add(Task::visit_until, forecast.date(nine_tenths.day_90));

@@ -147,7 +147,7 @@ Forecast make_forecast(const Scenario& scenario, const ThisYear& weather, const 
     put_totals(forecast, pairs, today);
     put_weeks(forecast, pairs);
     put_next_days(forecast, pairs, today);
-    forecast.agenda = agenda_of(forecast, moved.placement, moved.keeper.relure_after_days);
+    forecast.agenda = agenda_of(forecast, moved.placement, moved.keeper.relure_after_days, scenario.parameters.outlook);
     return forecast;
 }
 

@@ -160,7 +160,8 @@ MemberSeason member_season(const Scenario& scenario, const Parameters& parameter
                            const Placement& placement, const Chance& chance);
 
 /// When to do what, from the dates' odds; `relure_after_days` counts from the first hanging.
-std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& placement, double relure_after_days);
+std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& placement, double relure_after_days,
+                                  const OutlookParameters& parameters);
 
 // --- Hindcast ----------------------------------------------------------------------------------------------------
 
@@ -227,6 +228,96 @@ ObservedFirsts observed_firsts(const std::string& text, const std::string& name,
 /// Throws InputError where the record has no complete year.
 Hindcast make_hindcast(const Scenario& scenario, const WeatherRecord& record, const ObservedFirsts& observed,
                        const Effort& effort, const HindcastOptions& options, const Progress& progress = {});
+
+// --- Learning from a catch log -----------------------------------------------------------------------------------
+
+struct LearnOptions {
+    std::uint32_t seasons = 200;  ///< simulated for each year of the log, and for next year
+    std::uint32_t draws = 20000;  ///< of all unknowns together, weighed by the log
+};
+
+/// A season's catch of some traps before or after the log is known.
+struct CatchOdds {
+    double mean = 0;       ///< swarms a season expected
+    double mean_low = 0;   ///< 10 % quantile of that expectation over beliefs: ignorance alone
+    double mean_high = 0;  ///< 90 %
+    double odds_none = 0;  ///< of a season without any, chance and ignorance together
+    double odds_at_least_2 = 0;
+};
+
+/// One unknown before and after the log.
+struct LearnedUnknown {
+    std::string key;
+    std::string meaning;
+    std::string unit;
+    Belief prior;
+    Belief posterior;          ///< median, 5 % and 95 % points
+    double effect_ln = 0;      ///< by how much the logarithm of the catch rises with one of its spreads
+    double effect_se = 0;      ///< of that, from so many simulated seasons
+    double shift_spreads = 0;  ///< how far the log moved it, in its own spreads
+    double narrowed = 0;       ///< share of its spread that the log took away: 0 nothing, 1 all; below 0 it grew
+};
+
+/// One trap place over all years of the log.
+struct LearnedTrap {
+    std::string spot;  ///< id
+    int years = 0;
+    int swarms = 0;
+    double before = 0;        ///< swarms the model expected there in those years
+    double after = 0;         ///< and expects when it knows the whole log
+    double odds_so_few = 0;   ///< of so few or fewer, before the log
+    double odds_so_many = 0;  ///< of so many or more, before the log
+};
+
+/// One year of the log.
+struct LearnedYear {
+    int year = 0;
+    int traps = 0;
+    int swarms = 0;
+    double before = 0;
+    double after = 0;
+    bool weather_known = false;  ///< simulated under that year's own weather; else under generated years
+};
+
+/// How the weighing ended.
+enum class LearnOutcome {
+    nothing,   ///< the log is empty: beliefs are what they were
+    learnt,    ///< the log was weighed in full
+    weakened,  ///< too few draws carried the log: its likelihood was taken to a power below 1
+    refused,   ///< the model hardly allows such a log: beliefs are what they were
+};
+std::string_view word(LearnOutcome outcome);
+
+struct Learned {
+    std::string log;
+    LearnOutcome outcome = LearnOutcome::nothing;
+    std::vector<LearnedUnknown> unknowns;  ///< most taught first
+    std::vector<LearnedTrap> traps;
+    std::vector<LearnedYear> years;
+    int swarms = 0;           ///< in the whole log
+    int trap_years = 0;       ///< traps times years
+    double before = 0;        ///< swarms the model expected in the whole log
+    double odds_so_few = 0;   ///< of so few or fewer in the whole log, before it
+    double odds_so_many = 0;  ///< of so many or more
+    double log_rate_low = 0;  ///< swarms a year by the log's count alone, exact 95 % interval
+    double log_rate_high = 0;
+    double effective_draws = 0;
+    double power = 1;        ///< of the likelihood; below 1 where weakened
+    CatchOdds next_before;   ///< next year's catch under the scenario's traps, or the log's last where it has none
+    CatchOdds next_after;    ///< all unknowns weighed together
+    CatchOdds next_overlay;  ///< as `plan` will see it: each unknown by itself
+    bool next_is_log_placement = false;
+    std::vector<std::string> notes;
+    LearnOptions options;
+    std::uint32_t seed = 1;
+};
+
+/// Beliefs as the log leaves them. Seasons are simulated for every year of the log, with the traps as they hung and
+/// that year's weather where the record has it; catches are smoothed over the unknowns by a Poisson regression, spread
+/// beyond it taken for the places' and the area's own luck; and draws of the unknowns are weighed by the likelihood of
+/// the counts per trap. The same for any number of threads.
+Learned learn(const Scenario& scenario, const CatchLog& log, const Effort& effort, const LearnOptions& options,
+              const Progress& progress = {});
 
 // --- Scores ------------------------------------------------------------------------------------------------------
 

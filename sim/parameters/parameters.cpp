@@ -80,6 +80,11 @@ const std::vector<ParameterEntry>& parameter_table() {
         MAYBOUGH_KEEPER_ROWS(MAYBOUGH_ENTER)
 #undef MAYBOUGH_ROOM
 #undef MAYBOUGH_PREFIX
+#define MAYBOUGH_ROOM outlook
+#define MAYBOUGH_PREFIX "outlook"
+        MAYBOUGH_OUTLOOK_ROWS(MAYBOUGH_ENTER)
+#undef MAYBOUGH_ROOM
+#undef MAYBOUGH_PREFIX
         return table;
     }();
     return entries;

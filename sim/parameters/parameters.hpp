@@ -8,6 +8,7 @@
 #include "parameters/colony.hpp"
 #include "parameters/keeper.hpp"
 #include "parameters/landscape.hpp"
+#include "parameters/outlook.hpp"
 #include "parameters/row.hpp"
 #include "parameters/scouts.hpp"
 #include "parameters/swarm.hpp"
@@ -23,6 +24,7 @@ struct Parameters {
     SwarmParameters swarm;
     ScoutParameters scouts;
     KeeperParameters keeper;
+    OutlookParameters outlook;
 };
 
 /// One declared row with the way to its value inside Parameters.

@@ -1,17 +1,10 @@
 // The plan as JSON: every number of it, keys with units.
-#include "report/json.hpp"
+#include "report/page.hpp"
 #include "report/sections.hpp"
 #include "report/work_days.hpp"
 
 namespace maybough {
 namespace {
-
-Json odds_json(const std::vector<double>& odds) {
-    Json list = Json::array();
-    for (std::size_t k = 0; k < odds.size(); ++k)
-        list.push_back({{"swarms", k + 1}, {"share_of_seasons", json_number(odds[k])}});
-    return list;
-}
 
 Json curve_json(const Scenario& scenario, const Plan& plan) {
     Json curve = Json::array();
@@ -147,17 +140,6 @@ Json regret_json(const Plan& plan) {
             {"if_budget", terms_json(plan.if_budget, "budget")}};
 }
 
-Json calendar_json(const Scenario& scenario, const Plan& plan) {
-    const auto series = [](const std::vector<double>& days) {
-        Json list = Json::array();
-        for (const double value : days) list.push_back(json_number(value));
-        return list;
-    };
-    return {{"first_day", iso(date_of(scenario, Day{0}))},
-            {"swarms_per_day", series(plan.swarm_days)},
-            {"catches_per_day", series(plan.catch_days)}};
-}
-
 Json work_json(const Scenario& scenario, const Placement& placement) {
     Json days = Json::array();
     for (const auto& [day, work] : work_days(scenario, placement)) {
@@ -187,12 +169,7 @@ Json plan_as_json(const Scenario& scenario, const Plan& plan, const Provenance& 
     json["file_kind"] = "maybough plan";
     json["format"] = 1;
     json["origin"] = json_origin(origin);
-    json["scenario"] = {{"name", plain_text(scenario.name)},
-                        {"year", scenario.year},
-                        {"latitude_deg", scenario.land.centre.latitude_deg},
-                        {"longitude_deg", scenario.land.centre.longitude_deg},
-                        {"radius_m", scenario.land.radius_m},
-                        {"currency", plain_text(scenario.keeper.currency)}};
+    json["scenario"] = json_scenario(scenario);
     json["answer"] = plan_answer(scenario, plan);
     json["recommended_traps"] = best.traps;
     json["recommended_low"] = plan.recommended_low;
@@ -201,7 +178,7 @@ Json plan_as_json(const Scenario& scenario, const Plan& plan, const Provenance& 
     json["kinds"] = kinds_json(scenario, best.placement);
     json["traps"] = traps_json(scenario, plan);
     json["curve"] = curve_json(scenario, plan);
-    json["calendar"] = calendar_json(scenario, plan);
+    json["calendar"] = calendar_json(scenario, plan.swarm_days, plan.catch_days);
     json["work"] = work_json(scenario, best.placement);
     json["sensitivities"] = sensitivities_json(plan);
     json["robustness"] = regret_json(plan);

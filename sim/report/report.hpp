@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-#include "outlook/outlook.hpp"
+#include "experiments/experiments.hpp"
 
 namespace maybough {
 
@@ -63,5 +63,17 @@ std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, con
 /// The skill of past forecasts for the terminal, with the statement of what skill it is; and as CSV for a plot.
 std::string hindcast_table(const Scenario& scenario, const Hindcast& hindcast);
 std::string hindcast_csv(const Hindcast& hindcast);
+
+/// How many findings agree, depart as known, and rest on a constant chosen so that they come out.
+struct VerifyCount {
+    int findings = 0;
+    int agree = 0;
+    int known = 0;  ///< depart, and it is said why
+    int calibrated = 0;
+};
+VerifyCount count_verdicts(const std::vector<Verified>& verified);
+/// Published beside simulated for the terminal, and as CSV.
+std::string verify_table(const std::vector<Verified>& verified);
+std::string verify_csv(const std::vector<Verified>& verified);
 
 }  // namespace maybough

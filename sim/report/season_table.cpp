@@ -52,13 +52,17 @@ std::string each_trap(const Scenario& scenario, const SeasonSummary& summary, co
 
 std::string season_table(const Scenario& scenario, const SeasonSummary& summary, const Placement& placement) {
     std::string text = plain_text(scenario.name) + ", " + std::to_string(scenario.year) + "\n\n";
-    text += wrapped(counted(static_cast<double>(placement.size()), "trap") + " caught " +
-                    with_error(summary.catches, 2) + " swarms a season over " +
-                    counted(summary.catches.n, "simulated season") + "; " + eight_in_ten(summary.catches) + ".");
+    const std::string seasons = counted(summary.catches.n, "simulated season");
+    text += placement.empty()
+                ? wrapped("No traps are set, so nothing is caught: what follows are the swarms of " + seasons +
+                          ". Name traps in the scenario or with --placement, or let 'maybough plan' choose them.")
+                : wrapped(counted(static_cast<double>(placement.size()), "trap") + " caught " +
+                          with_error(summary.catches, 2) + " swarms a season over " + seasons + "; " +
+                          eight_in_ten(summary.catches) + ".");
     text += heading("What became of the swarms") + totals(scenario, summary);
-    if (!placement.empty()) text += heading("The traps") + each_trap(scenario, summary, placement);
-    text += heading("Odds of a season") + wrapped(odds_words(summary.odds_at_least));
-    return text;
+    if (placement.empty()) return text;
+    text += heading("The traps") + each_trap(scenario, summary, placement);
+    return text + heading("Odds of a season") + wrapped(odds_words(summary.odds_at_least));
 }
 
 std::string compare_table(const Scenario& scenario, const std::vector<ComparedPlacement>& sides) {

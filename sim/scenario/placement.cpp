@@ -1,11 +1,11 @@
 // Traps as set: a CSV of spot, kind, height, facing, dates and visits.
+#include "scenario/placement.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
 
 #include "base/base.hpp"
-#include "scenario/scenario.hpp"
-#include "scenario/sheet.hpp"
 
 namespace maybough {
 
@@ -27,21 +27,6 @@ const std::vector<std::string>& placement_columns() {
                                                 "facing_deg", "hang", "take_down", "visit_every_days", "lured",
                                                 "notes"};
     return names;
-}
-
-/// A date as a day of the simulated year; `fallback` where the cell is empty.
-Day day_in(const SheetRow& row, const std::string& column, const Scenario& scenario, Day fallback) {
-    if (row.text(column).empty()) return fallback;
-    const Date date = year_first_date(row.text(column), row.place + ": " + column);
-    const Date first = scenario.first_day();
-    const Day day{static_cast<int>((date - first).count())};
-    if (day.value < 0 || day.value > scenario.days()) {
-        throw InputError(row.place + ": " + column,
-                         "found " + iso(date) + ", expected a day from " + iso(first) + " to " +
-                             iso(first + std::chrono::days{scenario.days()}),
-                         "the scenario's year is " + std::to_string(scenario.year));
-    }
-    return day;
 }
 
 void read_height(const Sheet& sheet, const SheetRow& row, const Spot& spot, TrapSetting& trap) {
@@ -79,27 +64,6 @@ void read_facing(const SheetRow& row, const Spot& spot, TrapSetting& trap) {
                                     listed(words, 16) + " degrees");
 }
 
-void read_visits(const SheetRow& row, TrapSetting& trap) {
-    if (row.text("visit_every_days").empty()) return;
-    constexpr int longest_days = 365;
-    const auto days = whole_number(row.text("visit_every_days"));
-    if (!days || *days < 1 || *days > longest_days) {
-        throw InputError(row.place, "visit_every_days: found \"" + std::string(row.text("visit_every_days")) +
-                                        "\", expected a whole number 1 to 365");
-    }
-    trap.visit_every_days = *days;
-}
-
-void expect_placement_columns(const Sheet& sheet) {
-    expect_columns(sheet.columns, placement_columns(), sheet.file + ":1");
-    for (const char* column : {"spot", "kind"}) {
-        if (std::find(sheet.columns.begin(), sheet.columns.end(), column) == sheet.columns.end()) {
-            throw InputError(sheet.file + ":1", "the column \"" + std::string(column) + "\" is missing",
-                             "found " + listed(sheet.columns, 12));
-        }
-    }
-}
-
 }  // namespace
 
 std::size_t spot_index(const Scenario& scenario, const std::string& id, const std::string& place) {
@@ -110,9 +74,59 @@ std::size_t kind_index(const Scenario& scenario, const std::string& id, const st
     return index_of(scenario.kinds, id, place, "trap kind");
 }
 
+Day day_in(const SheetRow& row, const std::string& column, Date first, Day fallback) {
+    if (row.text(column).empty()) return fallback;
+    const Date date = year_first_date(row.text(column), row.place + ": " + column);
+    const Day day{static_cast<int>((date - first).count())};
+    const int days = days_in_year_from(first);
+    if (day.value < 0 || day.value > days) {
+        throw InputError(row.place + ": " + column,
+                         "found " + iso(date) + ", expected a day from " + iso(first) + " to " +
+                             iso(first + std::chrono::days{days}),
+                         "the year of this table is " + std::to_string(year_of(first)));
+    }
+    return day;
+}
+
+int days_between_visits(const SheetRow& row, const std::string& column, int fallback) {
+    if (row.text(column).empty()) return fallback;
+    constexpr int longest_days = 365;
+    const auto days = whole_number(row.text(column));
+    if (!days || *days < 1 || *days > longest_days) {
+        throw InputError(
+            row.place, column + ": found \"" + std::string(row.text(column)) + "\", expected a whole number 1 to 365");
+    }
+    return *days;
+}
+
+void read_trap(const Sheet& sheet, const SheetRow& row, const Scenario& scenario, Date first,
+               const DateColumns& columns, TrapSetting& trap) {
+    const Spot& spot = scenario.spots[trap.spot];
+    trap.lured = scenario.keeper.use_lure;
+    read_height(sheet, row, spot, trap);
+    read_facing(row, spot, trap);
+    trap.hang = day_in(row, columns.hang, first, Day{0});
+    trap.take_down = day_in(row, columns.take_down, first, Day{days_in_year_from(first)});
+    if (trap.take_down <= trap.hang) {
+        throw InputError(row.place, columns.take_down + " is not after " + columns.hang, "exchange the two dates");
+    }
+    if (!row.text("lured").empty()) trap.lured = yes_no_in(row.text("lured"), row.place + ": lured");
+}
+
+void expect_trap_columns(const Sheet& sheet, const std::vector<std::string>& known,
+                         const std::vector<std::string>& needed) {
+    expect_columns(sheet.columns, known, sheet.file + ":1");
+    for (const std::string& column : needed) {
+        if (std::find(sheet.columns.begin(), sheet.columns.end(), column) == sheet.columns.end()) {
+            throw InputError(sheet.file + ":1", "the column \"" + column + "\" is missing",
+                             "found " + listed(sheet.columns, 12));
+        }
+    }
+}
+
 Placement read_placement(const std::string& path, const Scenario& scenario) {
     const Sheet sheet = sheet_of_csv(read_text(path), path);
-    expect_placement_columns(sheet);
+    expect_trap_columns(sheet, placement_columns(), {"spot", "kind"});
     Placement placement;
     std::map<std::size_t, std::string> taken;
     for (const SheetRow& row : sheet.rows) {
@@ -125,16 +139,8 @@ Placement read_placement(const std::string& path, const Scenario& scenario) {
                              "the spot \"" + scenario.spots[trap.spot].id + "\" has a trap already at " + other->second,
                              "hang one trap at a spot");
         }
-        const Spot& spot = scenario.spots[trap.spot];
-        trap.lured = scenario.keeper.use_lure;
-        read_height(sheet, row, spot, trap);
-        read_facing(row, spot, trap);
-        trap.hang = day_in(row, "hang", scenario, Day{0});
-        trap.take_down = day_in(row, "take_down", scenario, Day{scenario.days()});
-        if (trap.take_down <= trap.hang)
-            throw InputError(row.place, "take_down is not after hang", "exchange the two dates");
-        read_visits(row, trap);
-        if (!row.text("lured").empty()) trap.lured = yes_no_in(row.text("lured"), row.place + ": lured");
+        read_trap(sheet, row, scenario, scenario.first_day(), {"hang", "take_down"}, trap);
+        trap.visit_every_days = days_between_visits(row, "visit_every_days", trap.visit_every_days);
         placement.push_back(trap);
     }
     return placement;

@@ -60,6 +60,21 @@ WeatherReading read_weather_file(const std::string& path, const std::string& sta
 /// A placement file: CSV with spot,kind,height_m,facing,hang,take_down,visit_every_days,lured.
 Placement read_placement(const std::string& path, const Scenario& scenario);
 
+/// One year of a keeper's catch log: traps as they hung, in days of that simulated year, and what each took.
+struct LoggedSeason {
+    int year = 0;  ///< in which the simulated year begins, as Scenario::year
+    Placement placement;
+    std::vector<int> swarms;               ///< by trap
+    std::vector<std::vector<Day>> caught;  ///< by trap: days on which swarms moved in, as far as noted
+};
+struct CatchLog {
+    std::string file;
+    std::vector<LoggedSeason> seasons;  ///< in rising order of years
+};
+/// A catch log: CSV with year,spot,swarms and, where known, kind,height_m,facing,hung,taken_down,visited_every_days,
+/// visits,lured,caught,notes. Throws InputError with file and line, also for spots and kinds of another place.
+CatchLog read_catch_log(const std::string& path, const Scenario& scenario);
+
 /// JSON Schema (2020-12) of scenario.json, generated from the declarations the reader itself uses.
 std::string scenario_schema();
 

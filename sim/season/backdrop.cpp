@@ -7,14 +7,22 @@
 namespace maybough {
 
 std::vector<Swarm> live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
-                                 const Chance& chance) {
+                                 const Chance& chance, ColonyDiary* diary) {
     std::vector<Swarm> cast;
     const int last = std::min(static_cast<int>(sky.days.size()), last_swarm_day);
     for (Day day = from; day.value < last && colony.alive; day = day + 1) {
-        live_one_day(colony, sky[day], day, parameters.colony, chance);
+        const DayOfColony today = live_one_day(colony, sky[day], day, parameters.colony, chance);
         if (const auto swarm = issue_swarm(colony, sky[day], day, parameters.swarm, chance)) cast.push_back(*swarm);
+        if (diary != nullptr) write_diary(*diary, colony, today);
     }
     return cast;
+}
+
+Colony colony_at_start(const Scenario& scenario, const DrawnColony& drawn, const Parameters& parameters,
+                       const Chance& chance) {
+    const HiveManagement management =
+        drawn.origin == ColonyOrigin::managed ? scenario.apiary_management : HiveManagement{};
+    return overwintered_colony(drawn, management, parameters.colony, chance);
 }
 
 std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, const ScoutParameters& parameters) {
@@ -46,10 +54,8 @@ Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, 
     }
     // Each colony's year stands alone, so it is lived through in one go.
     for (const DrawnColony& drawn : backdrop.land.colonies) {
-        const HiveManagement management =
-            drawn.origin == ColonyOrigin::managed ? scenario.apiary_management : HiveManagement{};
-        const auto cast = live_and_cast(overwintered_colony(drawn, management, parameters.colony, chance), {0},
-                                        backdrop.sky, parameters, chance);
+        const auto cast =
+            live_and_cast(colony_at_start(scenario, drawn, parameters, chance), {0}, backdrop.sky, parameters, chance);
         backdrop.colonies_swarmed += cast.empty() ? 0 : 1;
         backdrop.swarms.insert(backdrop.swarms.end(), cast.begin(), cast.end());
     }

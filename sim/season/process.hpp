@@ -11,9 +11,21 @@ namespace maybough {
 /// further, since nothing a trap catches comes later.
 inline constexpr int last_swarm_day = 288;
 
-/// A day on which a colony is lived through and its swarms are let go, day by day from `from`; the swarms it cast.
+/// A colony is lived through and its swarms are let go, day by day from `from`; the swarms it cast. `diary`, where
+/// given, receives its days.
 std::vector<Swarm> live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
-                                 const Chance& chance);
+                                 const Chance& chance, ColonyDiary* diary = nullptr);
+
+/// Adds the day that `colony` has just lived.
+void write_diary(ColonyDiary& diary, const Colony& colony, const DayOfColony& today);
+
+/// A colony of the start of the season, and one founded by `swarm` that moved into cavity `site` at `now_h`.
+Colony colony_at_start(const Scenario& scenario, const DrawnColony& drawn, const Parameters& parameters,
+                       const Chance& chance);
+Colony colony_founded(const Scenario& scenario, const Backdrop& backdrop, const Swarm& swarm, SiteId site, double now_h,
+                      const Parameters& parameters, const Chance& chance);
+/// The natural cavity of this id.
+const NaturalSite& cavity_of(const Backdrop& backdrop, SiteId site);
 
 /// The cavities that scouts of a swarm hanging at `hangs_at` can find, all open, in increasing id.
 std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, const ScoutParameters& parameters);

@@ -36,6 +36,7 @@ struct SeasonState {
     std::vector<Pending> hanging;
     SeasonRecord record;
     std::vector<SwarmStory>* stories = nullptr;
+    SeasonLog* log = nullptr;
 };
 
 SeasonState open_season(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
@@ -98,6 +99,10 @@ void decide(SeasonState& season, Pending& pending) {
     pending.ends_h = pending.hung_h + (pending.hived ? pending.fate.hived_after_h : pending.hunt.arrival_h);
 }
 
+void note(SeasonState& season, SeasonEvent::Kind kind, double hour, SwarmId swarm, SiteId site = {}) {
+    if (season.log != nullptr) season.log->events.push_back({kind, hour, swarm, site});
+}
+
 /// A swarm leaves the air and hangs; its scouts set out.
 void hang(SeasonState& season, const Swarm& swarm, std::vector<SiteOffer> natural) {
     Pending pending;
@@ -106,6 +111,7 @@ void hang(SeasonState& season, const Swarm& swarm, std::vector<SiteOffer> natura
     pending.fate = cluster_fate(swarm, season.parameters.swarm, season.chance);
     pending.offers = offers_to(season, swarm, std::move(natural));
     decide(season, pending);
+    note(season, SeasonEvent::Kind::hung, pending.hung_h, swarm.id);
     season.hanging.push_back(std::move(pending));
     SeasonRecord& record = season.record;
     ++record.swarms;
@@ -122,6 +128,7 @@ void close_to_others(SeasonState& season, SiteId site, double from_h) {
             if (offer.id != site || offer.open_until_h <= from_h - other.hung_h) continue;
             offer.open_until_h = from_h - other.hung_h;
             decide(season, other);
+            note(season, SeasonEvent::Kind::forestalled, from_h, other.swarm.id, site);
         }
     }
 }
@@ -129,22 +136,16 @@ void close_to_others(SeasonState& season, SiteId site, double from_h) {
 /// The swarm founds a colony in a natural cavity; what that colony casts later in the year is put in the queue.
 void found_colony(SeasonState& season, const Pending& pending, double now_h) {
     const Swarm& swarm = pending.swarm;
-    const ColonyId id = founder_of(swarm.id);
-    if (casts_no_more(id)) return;
+    if (casts_no_more(founder_of(swarm.id))) return;
     const std::tuple key{swarm.id, pending.hunt.site, day_at(now_h)};
     auto known = season.memo.founders.find(key);
     if (known == season.memo.founders.end()) {
-        const auto& cavities = season.backdrop.land.cavities;
-        const auto at = std::lower_bound(cavities.begin(), cavities.end(), pending.hunt.site,
-                                         [](const NaturalSite& site, SiteId wanted) { return site.id < wanted; });
-        const Settlers settlers{swarm.bees, swarm.prime, swarm.honey_g, swarm.queen_age_days};
-        const ForageMix forage = forage_mix_at(season.scenario.land, at->at, season.parameters.landscape);
-        const Day day = day_at(now_h) + 1;
-        known = season.memo.founders
-                    .emplace(key, live_and_cast(founded_colony(id, at->at, settlers, at->cavity.volume_l, forage, day,
-                                                               season.parameters.colony, season.chance),
-                                                day, season.backdrop.sky, season.parameters, season.chance))
-                    .first;
+        known =
+            season.memo.founders
+                .emplace(key, live_and_cast(colony_founded(season.scenario, season.backdrop, swarm, pending.hunt.site,
+                                                           now_h, season.parameters, season.chance),
+                                            day_at(now_h) + 1, season.backdrop.sky, season.parameters, season.chance))
+                .first;
     }
     for (const Swarm& late : known->second) {
         season.to_hang.insert(
@@ -172,8 +173,23 @@ void catch_swarm(SeasonState& season, const Pending& pending, double now_h) {
         take_swarm(pending.swarm, caught.caught, *trap, season.scenario.kinds[setting.kind], season.scenario.keeper,
                    season.scenario.first_day(), season.parameters.keeper, season.chance);
     season.emptied_h[t] = hours_at(caught.taking.taken, hung_again_h);
+    note(season, SeasonEvent::Kind::taken, season.emptied_h[t], pending.swarm.id, trap->site);
     season.record.catches.push_back(caught);
     close_to_others(season, trap->site, now_h);
+}
+
+/// What ends the swarm's hanging.
+SeasonEvent::Kind fate_of(const Pending& pending) {
+    if (pending.hived) return SeasonEvent::Kind::hived;
+    if (pending.hunt.outcome != HuntOutcome::moved) return SeasonEvent::Kind::lost;
+    return is_trap(pending.hunt.site) ? SeasonEvent::Kind::caught : SeasonEvent::Kind::settled;
+}
+
+void log_swarm(SeasonState& season, const Pending& pending, SeasonEvent::Kind fate) {
+    if (season.log == nullptr) return;
+    const bool housed = fate == SeasonEvent::Kind::caught || fate == SeasonEvent::Kind::settled;
+    note(season, fate, pending.ends_h, pending.swarm.id, housed ? pending.hunt.site : SiteId{});
+    season.log->swarms.push_back({pending.swarm, pending.offers, pending.hunt, fate, pending.hung_h, pending.ends_h});
 }
 
 /// The swarm's hanging ends: hived by someone, lost, settled in a cavity, or caught.
@@ -183,11 +199,13 @@ void settle(SeasonState& season, std::size_t index) {
     const double now_h = pending.ends_h;
     season.record.scouting_h += pending.hunt.scouting_h;
     if (season.stories != nullptr) season.stories->push_back({pending.swarm, pending.hunt, pending.hived});
-    if (pending.hived) {
+    const SeasonEvent::Kind fate = fate_of(pending);
+    log_swarm(season, pending, fate);
+    if (fate == SeasonEvent::Kind::hived) {
         ++season.record.hived_by_others;
-    } else if (pending.hunt.outcome != HuntOutcome::moved) {
+    } else if (fate == SeasonEvent::Kind::lost) {
         ++season.record.lost;
-    } else if (is_trap(pending.hunt.site)) {
+    } else if (fate == SeasonEvent::Kind::caught) {
         catch_swarm(season, pending, now_h);
     } else {
         ++season.record.settled_in_cavities;
@@ -209,8 +227,17 @@ void check_ledger(const SeasonState& season) {
     }
 }
 
+/// The log is kept as things happen; it is read in order of hour and of hanging.
+void close_log(SeasonLog& log) {
+    std::stable_sort(log.events.begin(), log.events.end(),
+                     [](const SeasonEvent& a, const SeasonEvent& b) { return a.hour < b.hour; });
+    std::sort(log.swarms.begin(), log.swarms.end(),
+              [](const LoggedSwarm& a, const LoggedSwarm& b) { return hangs_before(a.swarm, b.swarm); });
+}
+
 SeasonRecord close_season(SeasonState& season) {
     check_ledger(season);
+    if (season.log != nullptr) close_log(*season.log);
     SeasonRecord& record = season.record;
     record.cost = record.bill.total(season.scenario.keeper);
     for (const Catch& caught : record.catches) {
@@ -224,10 +251,11 @@ SeasonRecord close_season(SeasonState& season) {
 
 SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                         const Placement& placement, const Chance& chance, HuntMemo* memo,
-                        std::vector<SwarmStory>* stories) {
+                        std::vector<SwarmStory>* stories, SeasonLog* log) {
     HuntMemo own;
     SeasonState season = open_season(scenario, parameters, backdrop, placement, chance, memo != nullptr ? *memo : own);
     season.stories = stories;
+    season.log = log;
     std::size_t original = 0;  // swarms of the backdrop hung so far; founders' swarms come between them
     for (;;) {
         // What comes next: a swarm hangs, or one that hangs moves in somewhere.

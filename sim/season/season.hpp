@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <map>
+#include <string>
 #include <tuple>
 #include <unordered_map>
 #include <vector>
@@ -74,9 +75,96 @@ struct HuntMemo {
     std::int64_t run = 0;    ///< of them, run by the agents
 };
 
-/// The season of swarms over `placement`. `stories`, where given, receives every swarm's.
+/// One thing that happened to a swarm, for replay. Hours count from the start of the simulated year.
+struct SeasonEvent {
+    enum class Kind {
+        hung,         ///< left its colony and hangs as a cluster
+        forestalled,  ///< a site its scouts had found was taken by another swarm
+        settled,      ///< moved into a natural cavity
+        caught,       ///< moved into a trap
+        taken,        ///< the keeper took it out of the trap
+        hived,        ///< somebody hived the cluster
+        lost          ///< dispersed, or built in the open
+    } kind{};
+    double hour = 0;
+    SwarmId swarm;
+    SiteId site;  ///< where there is one
+};
+
+/// A swarm as the season left it: what it could find in the end, how it chose, what became of it.
+struct LoggedSwarm {
+    Swarm swarm;
+    std::vector<SiteOffer> offers;  ///< of its last hunt: hunted again, they give `hunt` to the bit
+    HuntResult hunt;
+    SeasonEvent::Kind fate{};  ///< settled, caught, hived or lost
+    double hung_h = 0;
+    double ended_h = 0;
+};
+
+/// The log of one season, kept only where one is asked for.
+struct SeasonLog {
+    std::vector<SeasonEvent> events;  ///< in order of hour
+    std::vector<LoggedSwarm> swarms;  ///< in order of hanging
+};
+
+/// The season of swarms over `placement`. `stories`, where given, receives every swarm's; `log` all that happened.
 SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                         const Placement& placement, const Chance& chance, HuntMemo* memo = nullptr,
-                        std::vector<SwarmStory>* stories = nullptr);
+                        std::vector<SwarmStory>* stories = nullptr, SeasonLog* log = nullptr);
+
+/// A colony at the end of a day.
+struct ColonyDay {
+    std::int64_t bees = 0;
+    std::int64_t brood = 0;
+    double honey_g = 0;
+    double honey_in_g = 0;  ///< brought home today
+    std::int64_t queen_cells = 0;
+    double urge = 0;          ///< summed hazard of beginning cells over its limit: at 1 cells are begun
+    Preparation preparation;  ///< parts of today's hazard
+    SwarmEpisode episode = SwarmEpisode::none;
+};
+
+/// The year of one colony, day by day.
+struct ColonyDiary {
+    ColonyId id;
+    Point at;
+    ColonyOrigin origin = ColonyOrigin::wild;
+    double volume_l = 0;
+    Day first{0};
+    std::vector<ColonyDay> days;  ///< up to its end, or the end of swarming
+    std::vector<Swarm> cast;
+    bool died = false;
+};
+
+/// Diaries of all colonies of the season, by living their year once more with the same luck: those of the backdrop in
+/// its order, then those founded in natural cavities in the order in which they were.
+std::vector<ColonyDiary> keep_diaries(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
+                                      const SeasonLog& log, const Chance& chance);
+
+/// A site as scouts of one swarm meet it.
+struct SceneSite {
+    SiteOffer offer;
+    Point at;
+    Cavity cavity;
+    int trap = -1;  ///< index into the placement; -1 for natural cavities and for a rival put up in a replay
+};
+
+/// All that one hunt depends on, to be run again, as it was or with one thing changed.
+struct HuntScene {
+    Swarm swarm;
+    std::vector<SceneSite> sites;  ///< in increasing id
+};
+HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
+                     const Placement& placement, const LoggedSwarm& logged, const Chance& chance);
+
+/// Names of what a trap's replay may change: the cavity's own fields and `rival_m`.
+std::vector<std::string> hunt_changes();
+/// The scene with one thing of one trap changed, under the same luck: a measure of the cavity, or `rival_m`: a trap
+/// just like it that many metres to the east. `site` indexes scene.sites. Throws InputError where there is no such
+/// thing to change or the value is out of range.
+HuntScene with_change(const HuntScene& scene, std::size_t site, const std::string& key, double value,
+                      const Scenario& scenario, const Parameters& parameters);
+HuntResult hunt_again(const HuntScene& scene, const Backdrop& backdrop, const Parameters& parameters,
+                      const Chance& chance, HuntTrace* trace = nullptr);
 
 }  // namespace maybough

@@ -162,6 +162,8 @@ CASES = [
     ("a starter beyond the pole", nothing, ["new", "{}/made", "--latitude", "95", "--longitude", "8"], ["--latitude"]),
     ("a starter from missing spots", nothing,
      ["new", "{}/made", "--latitude", "47.5", "--longitude", "8.5", "--spots", "{}/spot.csv"], ["spot.csv"]),
+    ("unknown theme of experiments", nothing, ["verify", "--theme", "birds", "--out", "{}/out"], ["--theme", "birds"]),
+    ("experiments of a broken scenario", swap(JSON, "2000", "null"), ["verify", "{}", "--out", "{}/out"], ["/place/radius_m"]),
 ]
 
 

@@ -18,7 +18,7 @@ std::size_t count(const std::string& text, const std::string& part) {
 
 /// The page's data as its script will read it.
 nlohmann::json island(const std::string& page) {
-    const std::string open = "<script type=\"application/json\" id=\"plan\">";
+    const std::string open = "<script type=\"application/json\" id=\"data\">";
     const std::size_t from = page.find(open) + open.size();
     return nlohmann::json::parse(page.substr(from, page.find("</script>", from) - from));
 }

@@ -8,14 +8,14 @@ import h5py
 
 from browser import Browser
 
-folder, axe = pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2])
+folder, axe = (pathlib.Path(word).resolve() for word in sys.argv[1:3])
 page = folder / "plan.html"
 
 
 def check_view(browser, width, height, scheme):
     browser.screen(width, height, scheme)
     browser.open(page)
-    assert browser.run("document.documentElement.dataset.ready") == "yes", browser.problems
+    assert browser.run("document.documentElement.dataset.ready"), browser.problems
     assert not browser.problems, browser.problems
     assert browser.requests == ["file://" + str(page)], browser.requests
     over = browser.run("document.documentElement.scrollWidth - document.documentElement.clientWidth")

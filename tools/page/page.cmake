@@ -1,4 +1,4 @@
-# The page's frame as a small library, linked to the report: chart and map libraries come from the npm registry at
+# The pages' frames as a small library, linked to the report: chart and map libraries come from the npm registry at
 # configure time, exactly as locked; page, styles and scripts are put together at build time.
 if(TARGET maybough_page)
   return()
@@ -8,7 +8,7 @@ set(page_build ${PROJECT_BINARY_DIR}/page)
 find_program(NODE_PROGRAM NAMES node nodejs)
 find_program(NPM_PROGRAM NAMES npm)
 if(NOT NODE_PROGRAM OR NOT NPM_PROGRAM)
-  message(FATAL_ERROR "The plan page needs node and npm to be put together: apt-get install nodejs npm")
+  message(FATAL_ERROR "The pages need node and npm to be put together: apt-get install nodejs npm")
 endif()
 
 file(SHA256 ${page_source}/package-lock.json page_lock)
@@ -26,12 +26,13 @@ if(NOT EXISTS ${page_stamp})
   file(TOUCH ${page_stamp})
 endif()
 
-set(page_cpp ${page_build}/plan_page_frame.cpp)
-file(GLOB page_parts CONFIGURE_DEPENDS ${page_source}/*.html ${page_source}/*.css ${page_source}/*.js)
+set(page_cpp ${page_build}/page_frame.cpp)
+file(GLOB page_parts CONFIGURE_DEPENDS ${page_source}/*.html ${page_source}/*.css ${page_source}/*.js
+     ${page_source}/*.mjs)
 add_custom_command(OUTPUT ${page_cpp}
                    COMMAND ${NODE_PROGRAM} ${page_source}/bundle.mjs ${page_cpp} ${page_build}/node_modules
-                   DEPENDS ${page_source}/bundle.mjs ${page_parts} ${page_stamp}
-                   COMMENT "Putting the plan page together" VERBATIM)
+                   DEPENDS ${page_parts} ${page_stamp}
+                   COMMENT "Putting the pages together" VERBATIM)
 add_library(maybough_page STATIC ${page_cpp})
 target_link_libraries(maybough_page PRIVATE maybough_flags)
 target_link_libraries(maybough_report PUBLIC maybough_page)

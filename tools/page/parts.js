@@ -1,9 +1,9 @@
-// Small parts that the pages share: elements, figures, tables, charts in the page's own colours.
+// Small parts that all pages share: elements, figures, words, tables, the end of a page, light and dark.
 "use strict";
 
 /** A new element with text and children; text is never read as markup. */
 function make(tag, attributes = {}, ...children) {
-  const svg = ["svg", "rect", "line", "text"].includes(tag);
+  const svg = ["svg", "g", "rect", "line", "path", "circle", "text"].includes(tag);
   const element = svg ? document.createElementNS("http://www.w3.org/2000/svg", tag) : document.createElement(tag);
   for (const [name, value] of Object.entries(attributes)) element.setAttribute(name, value);
   element.append(...children);
@@ -32,27 +32,11 @@ function table(titles, rows, kind = () => "") {
   return make("table", {}, make("thead", {}, head), make("tbody", {}, ...body));
 }
 
-const list = (id, lines) => byId(id).append(...lines.map((line) => make("li", {}, line)));
+/** Fills the list `id` where the page has one. */
+const list = (id, lines) => byId(id)?.append(...lines.map((line) => make("li", {}, line)));
 
+/** What is to be drawn again when width or colours change. */
 const drawings = [];
-/** Draws a chart now, and again when width or colours change. `options(axis)` gives uPlot's own, from the look of an axis. */
-function chart(id, label, data, options) {
-  const place = byId(id);
-  place.setAttribute("role", "img");
-  place.setAttribute("aria-label", label);
-  let plot = null;
-  const draw = () => {
-    if (plot) plot.destroy();
-    const width = Math.max(240, place.clientWidth - 14);
-    const axis = { stroke: colour("ink"), grid: { stroke: colour("line"), width: 1 }, ticks: { stroke: colour("line") }, font: "13px system-ui", labelFont: "13px system-ui" };
-    const wanted = options(axis);
-    plot = new uPlot({ width, height: 250, cursor: { drag: { x: false, y: false } }, ...wanted }, data, place);
-    place.dataset.marks = String(data.slice(1).reduce((sum, series) => sum + series.filter((v) => v !== null).length, 0));
-  };
-  drawings.push(draw);
-  draw();
-}
-
 function redrawAll() {
   for (const draw of drawings) draw();
 }
@@ -64,14 +48,36 @@ window.addEventListener("resize", () => {
   clearTimeout(resizing);
   resizing = setTimeout(redrawAll, 120);
 });
-matchMedia("(prefers-color-scheme: dark)").addEventListener("change", redrawAll);
+const system = matchMedia("(prefers-color-scheme: dark)");
+system.addEventListener("change", redrawAll);
+byId("theme").addEventListener("click", () => {
+  const root = document.documentElement;
+  const dark = root.dataset.theme ? root.dataset.theme === "dark" : system.matches;
+  root.dataset.theme = dark ? "light" : "dark";
+  redrawAll();
+});
+let themeBeforePrint;
 window.addEventListener("beforeprint", () => {
+  themeBeforePrint = document.documentElement.dataset.theme;
   document.documentElement.dataset.theme = "light";
   document.documentElement.classList.add("printing");
   redrawAll();
 });
 window.addEventListener("afterprint", () => {
-  delete document.documentElement.dataset.theme;
+  if (themeBeforePrint) document.documentElement.dataset.theme = themeBeforePrint;
+  else delete document.documentElement.dataset.theme;
   document.documentElement.classList.remove("printing");
   redrawAll();
 });
+
+/** The page's data: the results' own figures, one block of JSON. */
+const pageData = () => JSON.parse(byId("data").textContent);
+
+/** The lists that end every page, and the mark by which a test knows that all is drawn. */
+function endPage(data) {
+  list("assumptions", data.assumptions ?? []);
+  list("cautions", data.cautions ?? []);
+  list("reproduction", data.reproduction ?? []);
+  byId("made").textContent = "Made by maybough " + data.origin.version + (data.origin.written_at ? ", " + data.origin.written_at : "") + ".";
+  document.documentElement.dataset.ready = String(Math.round(performance.now()));
+}

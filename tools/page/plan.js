@@ -16,12 +16,17 @@ function showFigures(plan, best) {
   }
 }
 
+const pinOf = (trap) => ({
+  ...trap, text: String(trap.number), label: "Trap " + trap.number + ", " + trap.spot_name,
+  lines: [trap.kind_name + ", " + height(trap.height_m) + ", entrance " + compass(trap.facing_deg), plusMinus(trap.catches, 2) + " swarms a season"],
+});
+
 function showTraps(plan, drawn) {
   plan.traps.forEach((trap, i) => {
     const seen = make("button", { type: "button", class: "screen" }, "Show on the map");
     seen.addEventListener("click", () => {
-      drawn.map.setView(drawn.traps[i].getLatLng(), Math.max(drawn.map.getZoom(), 15), { animate: false });
-      drawn.traps[i].openPopup();
+      drawn.map.setView(drawn.pins[i].getLatLng(), Math.max(drawn.map.getZoom(), 15), { animate: false });
+      drawn.pins[i].openPopup();
       byId("map").scrollIntoView({ block: "nearest" });
     });
     byId("cards").append(make("li", {},
@@ -103,10 +108,10 @@ function showUnknowns(plan, best) {
 }
 
 (function show() {
-  const plan = JSON.parse(byId("plan").textContent);
+  const plan = pageData();
   const best = plan.curve.find((point) => point.traps === plan.recommended_traps);
   showFigures(plan, best);
-  const drawn = drawMap(plan);
+  const drawn = landMap(plan.map, plan.traps.map(pinOf), "trap, numbered as below");
   showTraps(plan, drawn);
   showCurve(plan);
   showSeason(plan);
@@ -114,9 +119,5 @@ function showUnknowns(plan, best) {
   showUnknowns(plan, best);
   list("others", plan.prose.others);
   list("search", plan.prose.search);
-  list("assumptions", plan.assumptions);
-  list("cautions", plan.cautions);
-  list("reproduction", plan.prose.reproduction);
-  byId("made").textContent = "Made by maybough " + plan.origin.version + (plan.origin.written_at ? ", " + plan.origin.written_at : "") + ".";
-  document.documentElement.dataset.ready = "yes";
+  endPage({ ...plan, reproduction: plan.prose.reproduction });
 })();

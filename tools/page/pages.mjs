@@ -1,0 +1,5 @@
+// The pages and what each is made of: NAME.html holds its sections, the styles and scripts follow the shared ones.
+// A page without `map` or `charts` does not carry that library.
+export const pages = {
+  plan: { map: true, charts: true, styles: ["plan.css"], scripts: ["plan.js"] },
+};
