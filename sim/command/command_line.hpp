@@ -42,6 +42,7 @@ extern const Command plan_command;
 extern const Command season_command;
 extern const Command compare_command;
 extern const Command forecast_command;
+extern const Command learn_command;
 extern const Command check_command;
 extern const Command new_command;
 extern const Command parameters_command;
