@@ -38,6 +38,9 @@ enum class Purpose : std::uint8_t {
     // planner
     planner_design = 80,
     planner_bootstrap = 81,
+    // outlook
+    learn_draw = 90,
+    learn_predict = 91,
 };
 
 }  // namespace maybough

@@ -1,17 +1,17 @@
-// The weather experiments, in the order of MODEL.md, and generated weather against a record.
-#include "experiments/experiments.hpp"
+// The weather experiments, in the order of MODEL.md: generator, sun and light, hours of flight, degree-days.
+#include "experiments/weather.hpp"
 
 namespace maybough {
 
 std::vector<Experiment> weather_experiments() {
-    return {};
-}
-
-Experiment record_experiment(const WeatherRecord& record, double latitude_deg, const std::string& record_name) {
-    static_cast<void>(latitude_deg);
-    static_cast<void>(record_name);
-    return {"record", "weather", "generated weather against the record it was fitted to",
-            [record](const Parameters&, std::uint32_t) { return std::vector<Finding>{}; }};
+    return {
+        {"weather-memory", "weather", "what one day hands on to the next, from the published correlations",
+         memory_of_days},
+        {"weather-given-back", "weather", "200 years generated from known parameters and fitted again", given_back},
+        {"sun-and-light", "weather", "the handbook's worked examples and an ephemeris", sun_and_light},
+        {"flight-weather", "weather", "hours of foraging and of leaving on fair days", flight_weather},
+        {"degree-days", "weather", "documented examples of single-sine degree-days", degree_days},
+    };
 }
 
 }  // namespace maybough

@@ -251,6 +251,7 @@ struct LearnedUnknown {
     std::string meaning;
     std::string unit;
     Belief prior;
+    bool taught = false;       ///< the lesson is large enough to be told and written; else posterior is the prior
     Belief posterior;          ///< median, 5 % and 95 % points
     double effect_ln = 0;      ///< by how much the logarithm of the catch rises with one of its spreads
     double effect_se = 0;      ///< of that, from so many simulated seasons

@@ -27,7 +27,6 @@
     ROW(lag1_min_max, "1", 0.563, -0.9, 0.95, fixed, 0.4, 0.7, published, "Richardson and Wright 1984", "correlation of minimum with the maximum of the day before") \
     ROW(lag1_min_min, "1", 0.674, -0.9, 0.95, fixed, 0.5, 0.75, published, "Richardson and Wright 1984", "correlation of minimum with the minimum of the day before") \
     ROW(year_sd_c, "degrees C", 0.6, 0, 5, fixed, 0.4, 1, assumed, "", "spread of a whole year's temperature offset, where fewer than eight years are on record") \
-    ROW(month_sd_c, "degrees C", 1, 0, 5, fixed, 0.6, 1.4, assumed, "", "spread of the temperature anomaly at the middle of a month, beyond the year's and what days hand on, where fewer than eight years are on record") \
     ROW(wind_ms, "m/s", 3, 0, 15, fixed, 2, 5, assumed, "", "daily mean wind at 10 m where none is on record") \
     ROW(wind_shape, "1", 5, 1, 50, fixed, 3, 8, derived, "two daily series of 2012-2015 (Seattle, New York)", "gamma shape of daily mean wind where none is on record") \
     ROW(wind_lag1, "1", 0.35, 0, 0.95, fixed, 0.2, 0.5, derived, "two daily series of 2012-2015 (Seattle, New York)", "day-to-day correlation of wind where none is on record") \

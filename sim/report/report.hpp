@@ -102,6 +102,11 @@ std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, con
 std::string hindcast_table(const Scenario& scenario, const Hindcast& hindcast);
 std::string hindcast_csv(const Hindcast& hindcast);
 
+/// What a catch log taught: for the terminal, as a scenario overlay that every command takes, and as CSV.
+std::string learn_table(const Scenario& scenario, const Learned& learned);
+std::string learned_overlay(const Learned& learned);
+std::string learned_csv(const Learned& learned);
+
 /// How many findings agree, depart as known, and rest on a constant chosen so that they come out.
 struct VerifyCount {
     int findings = 0;

@@ -92,7 +92,6 @@ struct Climate {
     double wind_shape = 4;  ///< gamma shape of daily mean wind about its mean
     double wind_lag1 = 0.3;
     double year_sd_c = 0;        ///< spread of a year's whole temperature offset
-    double month_sd_c = 0;       ///< spread of slow anomalies at knots a month apart, straight lines between
     double years_of_record = 0;  ///< 0 when from normals
     double wet_day_mm = 1;       ///< least rain of a wet day; amounts are this plus a gamma draw
     double least_range_c = 0.5;  ///< least range from minimum to maximum of a generated day

@@ -70,6 +70,7 @@ CHECK = ["check", "{}"]
 PLAN = ["plan", "{}", "--out", "{}/out", "--seasons", "8", "--record-seasons", "8"]
 SEASON = ["season", "{}", "--out", "{}/out", "--seasons", "2"]
 REPLAY = ["replay", "{}", "--out", "{}/out"]
+LEARN = ["learn", "{}", "--log", "{}/log.csv", "--out", "{}/out", "--seasons", "20"]
 COMPARE = ["compare", "{}", "{}/traps.csv", "--out", "{}/out", "--seasons", "2"]
 
 # What is wrong; how it is made; the command; what the line has to say: the file and place first, then the matter.
@@ -159,6 +160,19 @@ CASES = [
     ("no trap to plan", nothing, PLAN + ["--max-traps", "0"], ["--max-traps"]),
     ("budget of nothing", nothing, PLAN + ["--budget", "0"], ["--budget"]),
     ("no scenario named", nothing, ["plan"], ["scenario"]),
+    ("no catch log named", nothing, ["learn", "{}", "--out", "{}/out"], ["command line", "--log"]),
+    ("no such catch log", nothing, ["learn", "{}", "--log", "{}/trap.csv"], ["trap.csv", "no such file"]),
+    ("an empty catch log", write("log.csv", ""), LEARN, ["log.csv", "empty"]),
+    ("a catch log without rows", write("log.csv", "year,spot,swarms\n"), LEARN, ["log.csv", "without any row"]),
+    ("a catch log of another place", write("log.csv", "year,spot,swarms\n2023,elm,1\n"), LEARN, ["log.csv:2", '"elm"']),
+    ("a catch log without swarms", write("log.csv", "year,spot\n2023,oak\n"), LEARN, ["log.csv:1", "swarms"]),
+    ("a log's column misspelt", write("log.csv", "year,spot,swarms,hunged\n2023,oak,1,\n"), LEARN, ["log.csv:1", "did you mean hung"]),
+    ("half a swarm", write("log.csv", "year,spot,swarms\n2023,oak,0.5\n"), LEARN, ["log.csv:2", "swarms", "0.5"]),
+    ("a swarm on a day the trap did not hang", write("log.csv", "year,spot,swarms,hung,taken_down,caught\n2023,oak,1,2023-04-10,2023-07-01,2023-08-02\n"),
+     LEARN, ["log.csv:2", "2023-08-02"]),
+    ("a trap hung in another year", write("log.csv", "year,spot,swarms,hung\n2023,oak,1,2022-04-10\n"), LEARN, ["log.csv:2", "2022-04-10"]),
+    ("a trap twice in a year", write("log.csv", "year,spot,swarms\n2023,oak,1\n2023,oak,0\n"), LEARN, ["log.csv:3", "already"]),
+    ("too few seasons to learn from", write("log.csv", "year,spot,swarms\n2023,oak,1\n"), LEARN[:-1] + ["3"], ["--seasons"]),
     ("a starter over a full folder", nothing, ["new", "{}", "--latitude", "47", "--longitude", "8"], ["not an empty folder"]),
     ("a starter beyond the pole", nothing, ["new", "{}/made", "--latitude", "95", "--longitude", "8"], ["--latitude"]),
     ("a starter from missing spots", nothing,
