@@ -15,7 +15,7 @@ const hourOf = (tenths) => tenths / 240;  // tenths of an hour to days
 const data = pageData();
 const firstDay = date(data.first_day);
 const dayCount = data.sky.tmax.length;
-const lastDay = Math.min(288, dayCount - 1);
+const lastDay = Math.min(287, dayCount - 1);
 const stampOf = (day) => firstDay.getTime() / 1000 + 86400 * day;
 const dayWords = (day) => shown(dayAfter(firstDay, Math.floor(day)));
 const at = (list, day) => list[Math.floor(day)];
@@ -42,7 +42,15 @@ function mapPainter(map) {
     const size = map.getSize();
     pen = penOf(canvas, size.x, size.y);
     for (const name of ["ink", "soft", "sheet", "catch", "money"]) ink[name] = colour(name);
-    places.colonies = data.colonies.map((colony) => project(colony.at));
+    // Hives of one apiary stand in one place: they are drawn side by side round it.
+    const there = new Map();
+    places.colonies = data.colonies.map((colony) => {
+      const key = colony.at.join();
+      const n = there.get(key) ?? 0;
+      there.set(key, n + 1);
+      const place = project(colony.at);
+      return L.point(place.x + 10 * Math.sqrt(n) * Math.cos(2.4 * n), place.y + 10 * Math.sqrt(n) * Math.sin(2.4 * n));
+    });
     places.swarms = data.swarms.map((swarm) => [project(swarm.at), project(swarm.to)]);
   };
 
@@ -206,7 +214,7 @@ const plain = { points: { show: false } };
 function seasonStrip(id, label, lists, series, more = {}) {
   return strip(id, label, [allDays, ...lists], (axis) => ({
     height: 112, tzDate: utc, ...more, scales: { x: { range: [stampOf(0), stampOf(lastDay)] }, ...more.scales },
-    axes: [{ ...axis, values: dates, space: 80, size: 24 }, { ...axis, size: 40, space: 22 }], series: [{}, ...series(axis)] }));
+    axes: [{ ...axis, values: dates, space: 80, size: 24 }, { ...axis, size: 50, space: 22 }], series: [{}, ...series(axis)] }));
 }
 const tenths = (list) => list.map((v) => v / 10);
 function drawStrips() {
@@ -240,7 +248,7 @@ function drawColonyCurves() {
       { stroke: colour("ink"), width: 0, points: { show: true, size: 12, width: 3, stroke: colour("ink"), fill: colour("sheet") } }] })));
   redraws.push(strip("own-urge", "Urge to swarm and honey of the chosen colony", curves.urge, (axis) => ({
     height: 180, tzDate: utc, scales: { ...range, y: { range: [0, 105] }, kg: { range: (u, low, high) => [0, Math.max(5, 1.1 * (high ?? 5))] } },
-    axes: [across(axis), { ...axis, size: 40, values: (u, splits) => splits.map((v) => v + " %") }, { ...axis, scale: "kg", side: 1, size: 46, grid: { show: false }, values: (u, splits) => splits.map((v) => v + " kg") }],
+    axes: [across(axis), { ...axis, size: 56, values: (u, splits) => splits.map((v) => v + " %") }, { ...axis, scale: "kg", side: 1, size: 58, grid: { show: false }, values: (u, splits) => splits.map((v) => v + " kg") }],
     series: [{}, { ...plain, stroke: colour("ink"), width: 2 }, { ...plain, scale: "kg", stroke: colour("money"), width: 2, dash: [6, 4] }] })));
 }
 
@@ -288,7 +296,8 @@ function showColony() {
   const colony = data.colonies[chosen];
   byId("story").textContent = storyOf(colony);
   const cells = begun(colony);
-  const day = cells.length ? cells[0] : hottest(colony);
+  const left = swarmsOf[chosen].length ? hourOf(swarmsOf[chosen][0].hung) : Infinity;
+  const day = cells.filter((begins) => begins <= left).at(-1) ?? cells[0] ?? hottest(colony);
   if (day < 0) {
     byId("parts-title").textContent = "What makes the urge";
     byId("parts").replaceChildren(make("p", {}, "Nothing spoke for swarming on any day of its year."));
@@ -318,6 +327,7 @@ function fillChoice(choose) {
   })), "trap");
   legend([["dot", "var(--catch)", "colony, fuller as its urge grows"], ["dot", "var(--money)", "with queen cells"],
     ["swarm", "", "▲ swarm hangs or flies"], ["swarm", "", "□ new nest"], ["swarm", "", "○ hived"], ["swarm", "", "× lost"]]);
+  for (const entry of byId("legend").children) if (entry.textContent === "spot not used") entry.hidden = true;
   document.querySelectorAll("#legend i.swarm").forEach((swatch) => swatch.remove());
   const painter = mapPainter(drawn.map);
   drawStrips();
@@ -331,7 +341,7 @@ function fillChoice(choose) {
   const clock = player({
     from: 0, to: lastDay, at: first, step: 1,
     speeds: [["half a day a second", 0.5], ["2 days a second", 2, true], ["8 days a second", 8]],
-    say: (t) => dayWords(t) + (t % 1 ? "" : ""),
+    say: (t) => dayWords(t),
     show: (t) => {
       painter.paint(t);
       tell(t);
