@@ -37,6 +37,8 @@ def check_view(browser, page, canvas, charts, width, height, scheme):
     assert browser.requests == ["file://" + str(page)], browser.requests
     over = browser.run("document.documentElement.scrollWidth - document.documentElement.clientWidth")
     assert over <= 0, f"{over} px too wide at {width}"
+    wider = browser.run("[...document.querySelectorAll('canvas')].filter(c => c.getBoundingClientRect().width > c.parentElement.clientWidth + 1).length")
+    assert wider == 0, f"{wider} canvases wider than their place at {width}"
     for chart in charts:
         assert int(browser.run(f"document.getElementById('{chart}').dataset.marks")) > 0, chart
     set_slider(browser, browser.run("Number(document.getElementById('slider').max) * 0.55"))

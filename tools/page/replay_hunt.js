@@ -259,6 +259,7 @@ function sideOf(side, i) {
 
 (function show() {
   const drawn = sides.map(sideOf);
+  drawn.forEach(({ picture }) => picture.settle());  // again, now that all share the width
   sides.forEach((side, i) => dancesOf(side, "dances-" + i));
   player({
     from: 0, to: minutesAll, at: 0, step: 1,
