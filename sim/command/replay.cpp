@@ -12,6 +12,14 @@ namespace maybough {
 
 namespace {
 
+std::string change_help() {
+    std::string text =
+        "play the same hunt again beside it with one thing of a trap changed, such as volume_l=10, lure=0 "
+        "or rival_m=50 (a second trap like it, so many metres east); it knows ";
+    for (const std::string& key : hunt_changes()) text += (text.back() == ' ' ? "" : ", ") + key;
+    return text;
+}
+
 void add_options(po::options_description& options) {
     add_scenario_options(options);
     options.add_options()("placement", po::value<std::string>()->value_name("FILE"),
@@ -23,9 +31,7 @@ void add_options(po::options_description& options) {
                           "'caught' for the first that a trap caught");
     options.add_options()("trap", po::value<std::string>()->value_name("SPOT"),
                           "spot of the trap to change; default the one chosen, else the nearest");
-    options.add_options()("change", po::value<std::string>()->value_name("KEY=VALUE"),
-                          "play the same hunt again beside it with one thing of a trap changed: volume_l=10, lure=0, "
-                          "height_m=1, rival_m=50 (a second trap like it, so many metres east), and so on");
+    options.add_options()("change", po::value<std::string>()->value_name("KEY=VALUE"), change_help().c_str());
     add_run_options(options);
     add_output_options(options);
 }

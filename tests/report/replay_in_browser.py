@@ -113,6 +113,15 @@ def check_season(browser, data):
     story = browser.run("document.getElementById('story').textContent")
     assert "began queen cells" in story and "caught in trap" in story, story
     assert browser.run("document.querySelectorAll('#parts progress').length") == 5
+    fixed = browser.run("document.getElementById('parts').textContent")
+    browser.run("document.getElementById('follow').click()")
+    told = set()
+    for day in (60, 120, 125):
+        set_slider(browser, day)
+        told.add(browser.run("document.getElementById('parts-title').textContent + document.getElementById('parts').textContent"))
+    assert len(told) == 3, told
+    browser.run("document.getElementById('follow').click()")
+    assert browser.run("document.getElementById('parts').textContent") == fixed
     assert "<img src=x onerror=alert(2)>" in browser.run("document.getElementById('swarms').textContent")
 
 
