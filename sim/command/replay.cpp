@@ -12,6 +12,14 @@ namespace maybough {
 
 namespace {
 
+std::string change_help() {
+    std::string text =
+        "play the same hunt again beside it with one thing of a trap changed, such as volume_l=10, lure=0 "
+        "or rival_m=50 (a second trap like it, so many metres east); it knows ";
+    for (const std::string& key : hunt_changes()) text += (text.back() == ' ' ? "" : ", ") + key;
+    return text;
+}
+
 void add_options(po::options_description& options) {
     add_scenario_options(options);
     options.add_options()("placement", po::value<std::string>()->value_name("FILE"),
@@ -23,9 +31,7 @@ void add_options(po::options_description& options) {
                           "'caught' for the first that a trap caught");
     options.add_options()("trap", po::value<std::string>()->value_name("SPOT"),
                           "spot of the trap to change; default the one chosen, else the nearest");
-    options.add_options()("change", po::value<std::string>()->value_name("KEY=VALUE"),
-                          "play the same hunt again beside it with one thing of a trap changed: volume_l=10, lure=0, "
-                          "height_m=1, rival_m=50 (a second trap like it, so many metres east), and so on");
+    options.add_options()("change", po::value<std::string>()->value_name("KEY=VALUE"), change_help().c_str());
     add_run_options(options);
     add_output_options(options);
 }
@@ -69,7 +75,8 @@ Lived live(const Request& request, Scenario scenario, Placement placement, const
     const auto season = static_cast<std::uint32_t>(whole(request, "season", 1, 1000000));
     const Chance chance{effort.seed, season - 1};
     const Parameters parameters = draw_beliefs(scenario, effort.seed, season - 1);
-    Lived lived{std::move(scenario), parameters, chance, raise_backdrop(scenario, parameters, chance), {}};
+    Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
+    Lived lived{std::move(scenario), parameters, chance, std::move(backdrop), {}};
     lived.replay.season = season;
     lived.replay.placement = std::move(placement);
     lived.replay.sky = lived.backdrop.sky;
@@ -142,6 +149,18 @@ std::string number_text(double value) {
     return text.str();
 }
 
+/// The change in words: "with 10 l", "1 m up", "beside a rival 60 m away".
+std::string change_words(const Change& change) {
+    const std::string value = number_text(change.value);
+    if (change.key == "volume_l") return "of " + value + " l";
+    if (change.key == "height_m") return value + " m up";
+    if (change.key == "rival_m") return "beside a rival " + value + " m away";
+    if (change.key == "entrance_area_cm2") return "with an entrance of " + value + " cm2";
+    if (change.key == "facing_deg") return "facing " + value + " degrees";
+    if (change.value == 0 && (change.key == "lure" || change.key == "comb")) return "without " + change.key;
+    return "with " + change.key + " " + value;
+}
+
 HuntReplay hunt_replay(const Request& request, const Lived& lived, const std::optional<Change>& change) {
     const std::size_t asked = swarm_asked(request, lived.replay);
     const LoggedSwarm& logged = lived.replay.log.swarms[asked];
@@ -155,7 +174,7 @@ HuntReplay hunt_replay(const Request& request, const Lived& lived, const std::op
         const std::string where = "trap " + std::to_string(scene.sites[trap].trap + 1);
         replay.runs.push_back(
             run_hunt(lived, with_change(scene, trap, change->key, change->value, lived.scenario, lived.parameters),
-                     where + " with " + change->key + " = " + number_text(change->value)));
+                     where + ", " + change_words(*change)));
     }
     return replay;
 }

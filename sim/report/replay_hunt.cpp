@@ -14,6 +14,37 @@ using Kind = HuntEvent::Kind;
 
 constexpr double ticks_an_hour = 120;  // half a minute, the step of the hunt itself
 
+/// The number of this kind in the page's script (tools/page/replay_scouts.js).
+int code_of(Kind kind) {
+    switch (kind) {
+        case Kind::found:
+            return 0;
+        case Kind::visited:
+            return 1;
+        case Kind::danced:
+            return 2;
+        case Kind::stopped:
+            return 3;
+        case Kind::rested:
+            return 4;
+        case Kind::quorum:
+            return 5;
+        case Kind::lifted:
+            return 6;
+        case Kind::arrived:
+            return 7;
+        case Kind::split:
+            return 8;
+        case Kind::night:
+            return 9;
+        case Kind::rain:
+            return 10;
+        case Kind::followed:
+            return 11;
+    }
+    throw ModelFault("a hunt told of something that the page does not know");
+}
+
 bool shown(const HuntRun& run, const SceneSite& site) {
     return is_trap(site.offer.id) || std::any_of(run.trace.begin(), run.trace.end(), [&](const HuntEvent& event) {
                return event.site == site.offer.id && event.kind != Kind::night && event.kind != Kind::rain;
@@ -46,7 +77,7 @@ Json events_json(const HuntRun& run, const std::vector<SiteId>& sites) {
         const auto tick = std::llround(event.hour * ticks_an_hour);
         const auto site = std::find(sites.begin(), sites.end(), event.site);
         list.push_back(tick - last);
-        list.push_back(static_cast<int>(event.kind));
+        list.push_back(code_of(event.kind));
         list.push_back(event.scout);
         list.push_back(site == sites.end() ? -1 : site - sites.begin());
         list.push_back(std::lround(event.amount));

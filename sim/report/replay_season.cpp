@@ -178,11 +178,13 @@ std::string season_replay_page(const Scenario& scenario, const SeasonReplay& rep
         index[diary->id] = colonies.size();
         colonies.push_back(colony_json(*diary, names.at(diary->id), plane));
     }
+    Json map = map_json(scenario, replay.placement);
+    map["spots"] = Json::array();  // the map is full enough
     Json json{{"origin", json_origin(origin)},
               {"scenario", json_scenario(scenario)},
               {"season", replay.season},
               {"first_day", iso(date_of(scenario, Day{0}))},
-              {"map", map_json(scenario, replay.placement)},
+              {"map", std::move(map)},
               {"traps", traps_json(scenario, replay)},
               {"sky", sky_json(replay.sky)},
               {"means", means_json(shown, replay.sky.days.size())},

@@ -30,12 +30,6 @@ std::string hours_words(double hours) {
     return hours < 36 ? number(hours, 1) + " hours" : number(hours / 24, 1) + " days";
 }
 
-std::int64_t came_upon(const HuntRun& run, SiteId site) {
-    return std::count_if(run.trace.begin(), run.trace.end(), [site](const HuntEvent& event) {
-        return event.kind == HuntEvent::Kind::found && event.site == site;
-    });
-}
-
 }  // namespace
 
 std::string fate_word(Kind fate) {
@@ -131,8 +125,8 @@ std::vector<std::string> replay_reproduction(const Scenario& scenario, std::uint
     std::string run = "Seed " + std::to_string(origin.seed) + ", season " + std::to_string(season) + "; scenario \"" +
                       plain_text(scenario.name) + "\"";
     if (!origin.version.empty()) run += "; maybough " + plain_text(origin.version);
-    lines.push_back(run + ". The same season is the " + std::to_string(season) +
-                    ". of 'maybough season' with that seed.");
+    lines.push_back(run + ". It is season " + std::to_string(season) +
+                    " of those that 'maybough season' simulates with that seed.");
     return lines;
 }
 
@@ -170,12 +164,6 @@ std::vector<std::string> hunt_words(const Scenario& scenario, const HuntReplay& 
         } else {
             text += std::string("the scouts never agreed, and the swarm ") +
                     (result.outcome == HuntOutcome::built_in_open ? "built in the open." : "was lost.");
-        }
-        for (std::size_t i = 0; i < run.scene.sites.size(); ++i) {
-            const SceneSite& site = run.scene.sites[i];
-            if (!is_trap(site.offer.id) || came_upon(run, site.offer.id) == 0) continue;
-            text += " " + names[i] + " was come upon by " +
-                    counted(static_cast<double>(came_upon(run, site.offer.id)), "searching scout") + ".";
         }
         lines.push_back(text);
     }

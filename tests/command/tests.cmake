@@ -2,3 +2,7 @@
 add_test(NAME "command: bad inputs are told and touch nothing"
          COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/command/bad_inputs.py $<TARGET_FILE:maybough>)
 set_tests_properties("command: bad inputs are told and touch nothing" PROPERTIES LABELS command TIMEOUT 600)
+add_test(NAME "command: replay plays the seasons that season simulates"
+         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/command/replay_is_season.py $<TARGET_FILE:maybough>
+                 ${PROJECT_SOURCE_DIR}/scenarios/brindle-ferry)
+set_tests_properties("command: replay plays the seasons that season simulates" PROPERTIES LABELS command TIMEOUT 600)

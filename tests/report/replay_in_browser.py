@@ -9,8 +9,10 @@ import sys
 from browser import Browser
 
 folder, axe = pathlib.Path(sys.argv[1]), pathlib.Path(sys.argv[2])
-CANVAS = """(() => { const c = document.querySelector('%s'); const d = c.getContext('2d').getImageData(0, 0, c.width, c.height).data;
-    let sum = 0; const kinds = new Set(); new Uint32Array(d.buffer).forEach((v, i) => { if (v) { sum = (sum * 31 + v + i) %% 4294967291; kinds.add(v); } });
+CANVAS = """(() => { const c = document.querySelector('%s'); const copy = new OffscreenCanvas(c.width, c.height);
+    const pen = copy.getContext('2d', { willReadFrequently: true }); pen.drawImage(c, 0, 0);
+    const d = pen.getImageData(0, 0, c.width, c.height).data; let sum = 0; const kinds = new Set();
+    new Uint32Array(d.buffer).forEach((v, i) => { if (v) { sum = (sum * 31 + v + i) %% 4294967291; kinds.add(v); } });
     return [kinds.size, sum]; })()"""
 PAGES = {
     "replay_season": ("canvas.players", ["warmth", "flight", "forage", "bees", "own-bees", "own-urge", "map"]),
@@ -35,6 +37,8 @@ def check_view(browser, page, canvas, charts, width, height, scheme):
     assert browser.requests == ["file://" + str(page)], browser.requests
     over = browser.run("document.documentElement.scrollWidth - document.documentElement.clientWidth")
     assert over <= 0, f"{over} px too wide at {width}"
+    wider = browser.run("[...document.querySelectorAll('canvas')].filter(c => c.getBoundingClientRect().width > c.parentElement.clientWidth + 1).length")
+    assert wider == 0, f"{wider} canvases wider than their place at {width}"
     for chart in charts:
         assert int(browser.run(f"document.getElementById('{chart}').dataset.marks")) > 0, chart
     set_slider(browser, browser.run("Number(document.getElementById('slider').max) * 0.55"))
@@ -47,7 +51,7 @@ def check_slider(browser, canvas):
     """Another moment shows another picture and another clock; arrow keys move it; play runs and stops."""
     states = []
     most = browser.run("Number(document.getElementById('slider').max)")
-    for part in (0.2, 0.4, 0.6):
+    for part in (0.2, 0.6, 0.8):
         set_slider(browser, most * part)
         states.append((browser.run("document.getElementById('clock').textContent"), tuple(browser.run(CANVAS % canvas))))
     assert len(set(states)) == 3 and len({s[1] for s in states}) == 3, states
@@ -109,6 +113,15 @@ def check_season(browser, data):
     story = browser.run("document.getElementById('story').textContent")
     assert "began queen cells" in story and "caught in trap" in story, story
     assert browser.run("document.querySelectorAll('#parts progress').length") == 5
+    fixed = browser.run("document.getElementById('parts').textContent")
+    browser.run("document.getElementById('follow').click()")
+    told = set()
+    for day in (60, 120, 125):
+        set_slider(browser, day)
+        told.add(browser.run("document.getElementById('parts-title').textContent + document.getElementById('parts').textContent"))
+    assert len(told) == 3, told
+    browser.run("document.getElementById('follow').click()")
+    assert browser.run("document.getElementById('parts').textContent") == fixed
     assert "<img src=x onerror=alert(2)>" in browser.run("document.getElementById('swarms').textContent")
 
 

@@ -29,8 +29,8 @@ def seasons(folder, words, scratch):
     """Per season: swarms in the area, catches, catches of the first trap, and the days on which swarms were caught."""
     run(["season", folder, *words, "--seasons", str(SEASONS)], scratch)
     with h5py.File(scratch / "results.h5", "r") as file:
-        rows = file["season/replicates"]
-        caught = list(zip(file["season/catches/replicate"][()], file["season/catches/trap"][()], file["season/catches/day"][()]))
+        rows = file["replicates"]
+        caught = list(zip(file["events/catches/replicate"][()], file["events/catches/trap"][()], file["events/catches/day"][()]))
         return {"in_area": [float(v) for v in rows["in_area"][()]], "catches": [float(v) for v in rows["catches"][()]],
                 "first_trap": [float(sum(1 for s, trap, _ in caught if s == k and trap == 0)) for k in range(SEASONS)],
                 "first_day": [min((day for s, _, day in caught if s == k), default=math.nan) for k in range(SEASONS)]}
@@ -61,7 +61,9 @@ CASES = {
 
 
 def replays_of(readme):
-    return [shlex.split(line)[1:] for line in re.findall(r"^    (maybough replay .*)$", readme, re.M)]
+    """The words of each replay told there, without the name of the program and the folder for the results."""
+    lines = re.findall(r"^    maybough (replay .*)$", readme, re.M)
+    return [shlex.split(re.sub(r" --out \S+", "", line)) for line in lines]
 
 
 faults = []
@@ -87,7 +89,7 @@ with tempfile.TemporaryDirectory() as name:
         if not any("--change" in command for command in commands) and case != "class-why-swarms-leave" and "spring" not in case:
             faults.append(f"{case}: README plays no hunt with one thing changed")
         for number, command in enumerate(commands):
-            said = run(command[0:], scratch / case / f"replay{number}")
+            said = run(command, scratch / case / f"replay{number}")
             page = "hunt.html" if "--hunt" in command else "season.html"
             if page not in said or (scratch / case / f"replay{number}" / page).stat().st_size > 5_000_000:
                 faults.append(f"{case}: {' '.join(command)}")

@@ -175,3 +175,30 @@ TEST_CASE("changing a trap changes that trap alone; what cannot be changed is to
     CHECK_THROWS_AS(change("volume_l", 0), InputError);
     CHECK_THROWS_AS(change("colour", 1), InputError);
 }
+
+TEST_CASE("a quorum is told only where so many were seen outside, and never with more than were needed at first") {
+    const Logged& s = season();
+    int met = 0;
+    int just = 0;
+    for (const LoggedSwarm& logged : s.log.swarms) {
+        const HuntScene scene =
+            hunt_scene(s.scenario, s.scenario.parameters, s.backdrop, s.scenario.placement, logged, s.chance);
+        HuntTrace trace;
+        const HuntResult result = hunt_again(scene, s.backdrop, s.scenario.parameters, s.chance, &trace);
+        const int quorum = quorum_of(result.scouts, s.scenario.parameters.scouts);
+        std::map<SiteId, int> most;
+        for (const HuntEvent& event : trace) {
+            if (event.kind == HuntEvent::Kind::visited) {
+                most[event.site] = std::max(most[event.site], static_cast<int>(event.amount));
+            }
+            if (event.kind != HuntEvent::Kind::quorum) continue;
+            ++met;
+            CHECK(most[event.site] >= quorum);
+            just += most[event.site] <= quorum + 2 ? 1 : 0;
+            break;
+        }
+    }
+    CHECK(met > 10);
+    // A scout flies home as soon as she has seen it: at most hunts hardly more have gathered by then.
+    CHECK(2 * just > met);
+}

@@ -67,15 +67,19 @@ function strip(id, label, data, options) {
   });
   return drawings.at(-1);
 }
+let markedAt = 0;
 function placeMark(id, plot) {
+  if (!plot.root.parentElement) return;  // drawn again before it was ready
   const mark = marked.get(id)?.mark ?? make("div", { class: "marker", "aria-hidden": "true" });
   plot.root.parentElement.append(mark);
   const box = { left: plot.root.offsetLeft + plot.over.offsetLeft, width: plot.over.clientWidth };
   mark.style.top = plot.root.offsetTop + plot.over.offsetTop + "px";
   mark.style.height = plot.over.clientHeight + "px";
   marked.set(id, { mark, box, plot });
+  moveMarks(markedAt);
 }
 function moveMarks(x) {
+  markedAt = x;
   for (const { mark, box, plot } of marked.values()) {
     const { min, max } = plot.scales.x;
     const part = (x - min) / (max - min);

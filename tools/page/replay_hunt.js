@@ -3,6 +3,7 @@
 
 const data = pageData();
 const hues = 6;
+const dot = 4.4;
 const stretchTo = Math.max(...data.runs.map((run) => run.arrival)) + 60;
 const minutesAll = Math.ceil(stretchTo / 2);
 const clockOf = (minute) => {
@@ -19,7 +20,8 @@ function prepare(run) {
   const lives = livesOf(run, events, data);
   const counts = countsOf(run, events, lives, minutesAll);
   const visits = run.sites.map((_, s) => events.filter((event) => event.kind === "visited" && event.site === s).length);
-  return { run, events, lives, counts, visits };
+  const finds = run.sites.map((_, s) => events.filter((event) => event.kind === "found" && event.site === s).length);
+  return { run, events, lives, counts, visits, finds };
 }
 const sides = data.runs.map(prepare);
 
@@ -156,7 +158,7 @@ function pictureOf(side, canvas) {
         [x, y] = [centre.x + part * dx - (bend * dy) / length, centre.y + part * dy + (bend * dx) / length];
       }
       pen.fillStyle = site.colour;
-      pen.fillRect(x - 1.7, y - 1.7, 3.4, 3.4);
+      pen.fillRect(x - dot / 2, y - dot / 2, dot, dot);
     });
     return { away, there };
   };
@@ -257,6 +259,7 @@ function sideOf(side, i) {
 
 (function show() {
   const drawn = sides.map(sideOf);
+  drawn.forEach(({ picture }) => picture.settle());  // again, now that all share the width
   sides.forEach((side, i) => dancesOf(side, "dances-" + i));
   player({
     from: 0, to: minutesAll, at: 0, step: 1,
@@ -274,8 +277,8 @@ function sideOf(side, i) {
   });
   if (sides.length > 1) byId("same").textContent = "Both runs use the same weather, the same scouts and the same random numbers: what differs, the change has done. One pair is one throw of the dice; whether it goes so as a rule takes many.";
   const rows = sides.flatMap((side) => side.run.sites.map((site, s) => [...(sides.length > 1 ? [side.run.title] : []), site.name + (s === side.run.chosen ? " (chosen)" : ""),
-    figure(site.distance_m, 0), figure(site.volume_l, 0), figure(site.entrance_cm2, 0), figure(site.height_m, 1), compass(site.facing_deg), site.lure + " %", figure(site.log_odds, 2), String(side.visits[s])]));
-  byId("sites").append(table([...(sides.length > 1 ? ["run|"] : []), "site|", "away, m", "litres", "entrance, cm²", "height, m", "faces", "lure", "score", "visits"], rows));
+    figure(site.distance_m, 0), figure(site.volume_l, 0), figure(site.entrance_cm2, 0), figure(site.height_m, 1), compass(site.facing_deg), site.lure + " %", figure(site.log_odds, 2), String(side.finds[s]), String(side.visits[s])]));
+  byId("sites").append(table([...(sides.length > 1 ? ["run|"] : []), "site|", "away, m", "litres", "entrance, cm²", "height, m", "faces", "lure", "score", "come upon by", "visits"], rows));
   for (const side of sides) {
     const moved = side.run.chosen >= 0;
     byId("figures").append(make("div", {}, make("dt", {}, side.run.title), make("dd", {}, moved ? side.run.sites[side.run.chosen].name : side.run.outcome,

@@ -2,6 +2,7 @@
 "use strict";
 
 const doing = { out: 1, there: 2, back: 3, dance: 4 };
+/** By the numbers of sim/report/replay_hunt.cpp. */
 const kinds = ["found", "visited", "danced", "stopped", "rested", "quorum", "lifted", "arrived", "split", "night", "rain", "followed"];
 
 /** Five numbers an event: ticks (half minutes) since the last, kind, scout, site, amount. */

@@ -15,7 +15,7 @@ const hourOf = (tenths) => tenths / 240;  // tenths of an hour to days
 const data = pageData();
 const firstDay = date(data.first_day);
 const dayCount = data.sky.tmax.length;
-const lastDay = Math.min(288, dayCount - 1);
+const lastDay = Math.min(287, dayCount - 1);
 const stampOf = (day) => firstDay.getTime() / 1000 + 86400 * day;
 const dayWords = (day) => shown(dayAfter(firstDay, Math.floor(day)));
 const at = (list, day) => list[Math.floor(day)];
@@ -23,139 +23,9 @@ const own = (colony, list, day) => list[Math.floor(day) - colony.first];
 const swarmsOf = data.colonies.map((_, c) => data.swarms.filter((swarm) => swarm.colony === c));
 let chosen = 0;
 
-/* The map. */
-
 function fateWords(swarm) {
   if (swarm.fate === "caught") return "caught in trap " + (swarm.trap + 1) + " (" + data.traps[swarm.trap].spot_name + ")";
   return { settled: "moved into a natural cavity", hived: "hived by somebody", lost: "lost: never found a home" }[swarm.fate];
-}
-
-/** Draws colonies and swarms of moment `t` over the map. */
-function mapPainter(map) {
-  const canvas = make("canvas", { class: "players", "aria-hidden": "true" });
-  map.getContainer().append(canvas);
-  let pen = null;
-  let ink = {};
-  const places = { colonies: [], swarms: [] };
-  const project = (place) => map.latLngToContainerPoint(place);
-  const settle = () => {
-    const size = map.getSize();
-    pen = penOf(canvas, size.x, size.y);
-    for (const name of ["ink", "soft", "sheet", "catch", "money"]) ink[name] = colour(name);
-    places.colonies = data.colonies.map((colony) => project(colony.at));
-    places.swarms = data.swarms.map((swarm) => [project(swarm.at), project(swarm.to)]);
-  };
-
-  const drawColony = (colony, place, t, marked) => {
-    const bees = own(colony, colony.bees, t);
-    if (bees === undefined) {
-      if (colony.died && t >= colony.first + colony.bees.length) cross(place, 3.5, ink.soft);
-      return;
-    }
-    const r = 2.5 + 0.62 * Math.sqrt(bees / 10);
-    const urge = own(colony, colony.urge, t) / 100;
-    const preparing = own(colony, colony.cells, t) > 0;
-    disc(pen, place.x, place.y, r);
-    pen.fillStyle = ink.sheet;
-    pen.fill();
-    pen.globalAlpha = 0.15 + 0.85 * urge;
-    pen.fillStyle = preparing ? ink.money : ink.catch;
-    pen.fill();
-    pen.globalAlpha = 1;
-    pen.lineWidth = marked ? 3 : preparing ? 2.5 : 1.2;
-    pen.strokeStyle = marked ? ink.ink : preparing ? ink.money : ink.catch;
-    pen.stroke();
-    if (marked) {
-      disc(pen, place.x, place.y, r + 5);
-      pen.lineWidth = 2;
-      pen.stroke();
-    }
-  };
-  const cross = (place, r, stroke) => {
-    pen.strokeStyle = stroke;
-    pen.lineWidth = 2;
-    pen.beginPath();
-    pen.moveTo(place.x - r, place.y - r);
-    pen.lineTo(place.x + r, place.y + r);
-    pen.moveTo(place.x + r, place.y - r);
-    pen.lineTo(place.x - r, place.y + r);
-    pen.stroke();
-  };
-  const drop = (x, y, r) => {
-    pen.beginPath();
-    pen.moveTo(x, y - 1.3 * r);
-    pen.lineTo(x + r, y + 0.8 * r);
-    pen.lineTo(x - r, y + 0.8 * r);
-    pen.closePath();
-    pen.fillStyle = ink.money;
-    pen.strokeStyle = ink.ink;
-    pen.lineWidth = 1.5;
-    pen.fill();
-    pen.stroke();
-  };
-  const drawSwarm = (swarm, [from, to], t) => {
-    const hung = hourOf(swarm.hung);
-    const ended = hourOf(swarm.ended);
-    if (t < hung) return;
-    const r = 4 + Math.sqrt(swarm.bees / 1000);
-    if (t < ended) return drop(from.x, from.y, r);
-    const since = t - ended;
-    const flew = swarm.fate === "caught" || swarm.fate === "settled";
-    if (flew && since < 1) {  // a day of the slider, so that the eye can follow; the flight itself takes minutes
-      pen.strokeStyle = ink.money;
-      pen.lineWidth = 2;
-      pen.setLineDash([5, 4]);
-      pen.beginPath();
-      pen.moveTo(from.x, from.y);
-      pen.lineTo(to.x, to.y);
-      pen.stroke();
-      pen.setLineDash([]);
-      drop(from.x + since * (to.x - from.x), from.y + since * (to.y - from.y), r);
-    } else if (swarm.fate === "settled") {
-      pen.fillStyle = ink.sheet;
-      pen.strokeStyle = ink.money;
-      pen.lineWidth = 2;
-      pen.fillRect(to.x - 4, to.y - 4, 8, 8);
-      pen.strokeRect(to.x - 4, to.y - 4, 8, 8);
-    } else if (!flew && since < 6) {
-      if (swarm.fate === "lost") return cross(from, 5, ink.ink);
-      disc(pen, from.x, from.y, 5);
-      pen.strokeStyle = ink.ink;
-      pen.lineWidth = 2;
-      pen.stroke();
-    }
-  };
-  const drawCatches = (t) => {
-    const counts = data.traps.map(() => 0);
-    for (const swarm of data.swarms) if (swarm.fate === "caught" && t >= hourOf(swarm.ended) + 1) ++counts[swarm.trap];
-    data.traps.forEach((trap, i) => {
-      if (!counts[i]) return;
-      const place = project([trap.latitude_deg, trap.longitude_deg]);
-      disc(pen, place.x, place.y, 19);
-      pen.strokeStyle = ink.money;
-      pen.lineWidth = 4;
-      pen.stroke();
-      pen.font = "700 14px system-ui";
-      const text = "+" + counts[i];
-      const width = pen.measureText(text).width + 8;
-      pen.fillStyle = ink.sheet;
-      pen.fillRect(place.x + 14, place.y - 32, width, 19);
-      pen.strokeStyle = ink.ink;
-      pen.lineWidth = 1;
-      pen.strokeRect(place.x + 14, place.y - 32, width, 19);
-      pen.fillStyle = ink.ink;
-      pen.fillText(text, place.x + 18, place.y - 17);
-    });
-  };
-  const paint = (t) => {
-    const size = map.getSize();
-    pen.clearRect(0, 0, size.x, size.y);
-    data.colonies.forEach((colony, c) => drawColony(colony, places.colonies[c], t, c === chosen));
-    data.swarms.forEach((swarm, s) => drawSwarm(swarm, places.swarms[s], t));
-    drawCatches(t);
-  };
-  settle();
-  return { settle, paint, places };
 }
 
 /* What is told beside the map. */
@@ -206,7 +76,7 @@ const plain = { points: { show: false } };
 function seasonStrip(id, label, lists, series, more = {}) {
   return strip(id, label, [allDays, ...lists], (axis) => ({
     height: 112, tzDate: utc, ...more, scales: { x: { range: [stampOf(0), stampOf(lastDay)] }, ...more.scales },
-    axes: [{ ...axis, values: dates, space: 80, size: 24 }, { ...axis, size: 40, space: 22 }], series: [{}, ...series(axis)] }));
+    axes: [{ ...axis, values: dates, space: 80, size: 24 }, { ...axis, size: 50, space: 22 }], series: [{}, ...series(axis)] }));
 }
 const tenths = (list) => list.map((v) => v / 10);
 function drawStrips() {
@@ -240,7 +110,7 @@ function drawColonyCurves() {
       { stroke: colour("ink"), width: 0, points: { show: true, size: 12, width: 3, stroke: colour("ink"), fill: colour("sheet") } }] })));
   redraws.push(strip("own-urge", "Urge to swarm and honey of the chosen colony", curves.urge, (axis) => ({
     height: 180, tzDate: utc, scales: { ...range, y: { range: [0, 105] }, kg: { range: (u, low, high) => [0, Math.max(5, 1.1 * (high ?? 5))] } },
-    axes: [across(axis), { ...axis, size: 40, values: (u, splits) => splits.map((v) => v + " %") }, { ...axis, scale: "kg", side: 1, size: 46, grid: { show: false }, values: (u, splits) => splits.map((v) => v + " kg") }],
+    axes: [across(axis), { ...axis, size: 56, values: (u, splits) => splits.map((v) => v + " %") }, { ...axis, scale: "kg", side: 1, size: 58, grid: { show: false }, values: (u, splits) => splits.map((v) => v + " kg") }],
     series: [{}, { ...plain, stroke: colour("ink"), width: 2 }, { ...plain, scale: "kg", stroke: colour("money"), width: 2, dash: [6, 4] }] })));
 }
 
@@ -263,7 +133,7 @@ function showParts(colony, day, title) {
   });
   const odds = hazardAt(colony, day, 7);
   if (odds !== undefined) rows.push(make("p", {}, "Together: odds of " + figure(odds / 10, 1) + " % of beginning queen cells that day."));
-  else rows.push(make("p", {}, "Nothing spoke for swarming that day."));
+  else rows.push(make("p", {}, "No odds of swarming: too early or too late in the year, no flight, or cells are there already."));
   byId("parts").replaceChildren(...rows);
 }
 
@@ -284,17 +154,28 @@ function storyOf(colony) {
   return text + (colony.died ? " It died on " + dayWords(colony.first + colony.bees.length - 1) + "." : "");
 }
 
-function showColony() {
+/** The parts on the day that matters most to this colony, or on the day at the slider where the reader asks for it. */
+let partsDay = -1;
+function showReasons(today) {
+  const colony = data.colonies[chosen];
+  if (byId("follow").checked) {
+    if (partsDay === Math.floor(today)) return;
+    partsDay = Math.floor(today);
+    return showParts(colony, partsDay, "What makes the urge on " + dayWords(partsDay));
+  }
+  if (partsDay === -1) return;
+  partsDay = -1;
+  const cells = begun(colony);
+  const left = swarmsOf[chosen].length ? hourOf(swarmsOf[chosen][0].hung) : Infinity;
+  const day = cells.filter((begins) => begins <= left).at(-1) ?? cells[0] ?? hottest(colony);
+  showParts(colony, day, "What made the urge on " + dayWords(Math.max(0, day)) + (cells.length ? ", when it began cells" : ", its keenest day"));
+}
+
+function showColony(today) {
   const colony = data.colonies[chosen];
   byId("story").textContent = storyOf(colony);
-  const cells = begun(colony);
-  const day = cells.length ? cells[0] : hottest(colony);
-  if (day < 0) {
-    byId("parts-title").textContent = "What makes the urge";
-    byId("parts").replaceChildren(make("p", {}, "Nothing spoke for swarming on any day of its year."));
-  } else {
-    showParts(colony, day, "What made the urge on " + dayWords(day) + (cells.length ? ", when it began cells" : ", its keenest day"));
-  }
+  partsDay = -2;
+  showReasons(today);
   fillCurves(colony);
   redraws.forEach((redraw) => redraw());
 }
@@ -318,6 +199,7 @@ function fillChoice(choose) {
   })), "trap");
   legend([["dot", "var(--catch)", "colony, fuller as its urge grows"], ["dot", "var(--money)", "with queen cells"],
     ["swarm", "", "▲ swarm hangs or flies"], ["swarm", "", "□ new nest"], ["swarm", "", "○ hived"], ["swarm", "", "× lost"]]);
+  for (const entry of byId("legend").children) if (entry.textContent === "spot not used") entry.hidden = true;
   document.querySelectorAll("#legend i.swarm").forEach((swatch) => swatch.remove());
   const painter = mapPainter(drawn.map);
   drawStrips();
@@ -331,17 +213,18 @@ function fillChoice(choose) {
   const clock = player({
     from: 0, to: lastDay, at: first, step: 1,
     speeds: [["half a day a second", 0.5], ["2 days a second", 2, true], ["8 days a second", 8]],
-    say: (t) => dayWords(t) + (t % 1 ? "" : ""),
+    say: (t) => dayWords(t),
     show: (t) => {
       painter.paint(t);
       tell(t);
       moveMarks(stampOf(t));
+      if (chosen >= 0 && byId("follow").checked) showReasons(t);
     },
   });
   function choose(c) {
     chosen = c;
     byId("chosen").value = String(c);
-    showColony();
+    showColony(clock.now());
     clock.go(clock.now());
   }
   drawn.map.on("move zoom resize", () => {
@@ -352,6 +235,7 @@ function fillChoice(choose) {
     const near = painter.places.colonies.map((place, c) => [place.distanceTo(event.containerPoint), c]).sort((a, b) => a[0] - b[0])[0];
     if (near && near[0] < 22) choose(near[1]);
   });
+  byId("follow").addEventListener("change", () => chosen >= 0 && showReasons(clock.now()));
   if (chosen >= 0) choose(chosen);
   byId("swarms").append(table(["swarm", "hung|", "from|", "bees", "scouts", "sites found", "became|"], data.swarms.map((swarm) => [String(swarm.number),
     moment(swarm.hung), data.colonies[swarm.colony].name, String(swarm.bees), String(swarm.scouts), String(swarm.sites_found), fateWords(swarm)])));
