@@ -17,6 +17,7 @@ void join(Trials& all, Trials&& more) {
     }
     std::move(more.followed.begin(), more.followed.end(), std::back_inserter(all.followed));
     std::move(more.swarm_days.begin(), more.swarm_days.end(), std::back_inserter(all.swarm_days));
+    std::move(more.swarm_places.begin(), more.swarm_places.end(), std::back_inserter(all.swarm_places));
     all.asked += more.asked;
     all.run += more.run;
 }

@@ -2,4 +2,10 @@
 // A page without `map` or `charts` does not carry that library.
 export const pages = {
   plan: { map: true, charts: true, styles: ["plan.css"], scripts: ["plan.js"] },
+  season: { map: true, charts: true, styles: [], scripts: ["season.js"] },
+  compare: { map: true, charts: true, styles: [], scripts: ["compare.js"] },
+  forecast: { map: true, charts: true, styles: [], scripts: ["forecast.js"] },
+  hindcast: { map: false, charts: true, styles: [], scripts: ["hindcast.js"] },
+  learn: { map: true, charts: true, styles: [], scripts: ["learn.js"] },
+  verify: { map: false, charts: false, styles: ["verify.css"], scripts: ["verify.js"] },
 };
