@@ -48,6 +48,7 @@ extern const Command check_command;
 extern const Command new_command;
 extern const Command parameters_command;
 extern const Command verify_command;
+extern const Command report_command;
 
 /// scenario, overlay: what is read.
 void add_scenario_options(po::options_description& options);

@@ -3,7 +3,7 @@
 #include <filesystem>
 #include <iostream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -46,12 +46,12 @@ int run_compare(const Request& request) {
     effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 2, 1000000));
     const Scenario scenario = scenario_of(request);
     const std::vector<NamedPlacement> sides = sides_of(request, scenario, effort.seed);
-    const OutputFolder folder(request, scenario, {"results.h5", "compare.txt"});
+    const OutputFolder folder(request, scenario, names_of(compare_outputs()));
     const auto compared = compare_placements(scenario, sides, effort, progress_line(request, "compare"));
-    const std::string table = compare_table(scenario, compared);
-    write_compare_results(folder.path("results.h5"), scenario, compared, provenance_of(request));
-    write_text(folder.path("compare.txt"), table);
-    std::cout << table << "\nWritten:\n  " << folder.path("results.h5") << "\n  " << folder.path("compare.txt") << "\n";
+    const Provenance origin = provenance_of(request);
+    write_compare_results(folder.path("results.h5"), scenario, compared, origin);
+    std::cout << write_compare_outputs(folder, {scenario, compared, origin});
+    tell_written(folder, compare_outputs());
     return 0;
 }
 

@@ -4,7 +4,7 @@
 #include <iostream>
 #include <sstream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -55,11 +55,6 @@ std::string text_of(const std::string& file) {
     return text.str();
 }
 
-void tell_written(const OutputFolder& folder, const std::vector<std::string>& names) {
-    std::cout << "\nWritten:\n";
-    for (const std::string& name : names) std::cout << "  " << folder.path(name) << "\n";
-}
-
 int run_hindcast(const Request& request, const Scenario& scenario) {
     const Effort effort = effort_of(request);
     HindcastOptions options;
@@ -72,15 +67,18 @@ int run_hindcast(const Request& request, const Scenario& scenario) {
         const auto file = request.get<std::string>("observed");
         observed = observed_firsts(text_of(file), file, scenario.land.centre.latitude_deg);
     }
-    const std::vector<std::string> names{"hindcast.txt", "hindcast.csv"};
-    const OutputFolder folder(request, scenario, names);
+    const std::vector<OutputFile> files{{"hindcast.html", "the skill as a page; opens offline"},
+                                        {"hindcast.txt", "the table above"},
+                                        {"hindcast.csv", "all scores"}};
+    const OutputFolder folder(request, scenario, names_of(files));
     const Hindcast hindcast =
         make_hindcast(scenario, record, observed, effort, options, progress_line(request, "hindcast"));
     const std::string table = hindcast_table(scenario, hindcast);
-    write_text(folder.path(names[0]), table);
-    write_text(folder.path(names[1]), hindcast_csv(hindcast));
+    write_text(folder.path("hindcast.html"), hindcast_page(scenario, hindcast, provenance_of(request)));
+    write_text(folder.path("hindcast.txt"), table);
+    write_text(folder.path("hindcast.csv"), hindcast_csv(hindcast));
     std::cout << table;
-    tell_written(folder, names);
+    tell_written(folder, files);
     return 0;
 }
 
@@ -99,16 +97,22 @@ int run_forecast(const Request& request) {
     if (request.has("outlook-file")) outlook = read_weather(request.get<std::string>("outlook-file"));
     const ThisYear weather = this_year(record, today_of(request, record), scenario.land.centre.latitude_deg,
                                        scenario.parameters.weather, request.has("outlook-file") ? &outlook : nullptr);
-    const std::vector<std::string> names{"forecast.txt", "weeks.csv", "days.csv", "agenda.ics"};
-    const OutputFolder folder(request, scenario, names);
+    const std::vector<OutputFile> files{{"forecast.html", "the calendar as a page; opens offline"},
+                                        {"forecast.txt", "the table above"},
+                                        {"weeks.csv", "week by week"},
+                                        {"days.csv", "the next days"},
+                                        {"agenda.ics", "what to do when, for the calendar"}};
+    const OutputFolder folder(request, scenario, names_of(files));
     const Forecast forecast = make_forecast(scenario, weather, effort, options, progress_line(request, "forecast"));
     const std::string table = forecast_table(scenario, forecast);
-    write_text(folder.path(names[0]), table);
-    write_text(folder.path(names[1]), forecast_weeks_csv(forecast));
-    write_text(folder.path(names[2]), forecast_days_csv(forecast));
-    write_text(folder.path(names[3]), forecast_ics(scenario, forecast, provenance_of(request)));
+    const Provenance origin = provenance_of(request);
+    write_text(folder.path("forecast.html"), forecast_page(scenario, forecast, origin));
+    write_text(folder.path("forecast.txt"), table);
+    write_text(folder.path("weeks.csv"), forecast_weeks_csv(forecast));
+    write_text(folder.path("days.csv"), forecast_days_csv(forecast));
+    write_text(folder.path("agenda.ics"), forecast_ics(scenario, forecast, origin));
     std::cout << table;
-    tell_written(folder, names);
+    tell_written(folder, files);
     return 0;
 }
 

@@ -14,7 +14,7 @@ namespace fs = std::filesystem;
 
 OutputFolder::OutputFolder(const Request& request, const Scenario& scenario, const std::vector<std::string>& names) {
     folder_ = request.command;
-    if (request.has("scenario")) {
+    if (request.has("scenario") || request.has("results")) {
         const fs::path given = scenario.folder.empty() ? fs::path(".") : fs::path(scenario.folder);
         folder_ += "-" + fs::weakly_canonical(given).filename().string();
     }

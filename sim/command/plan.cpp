@@ -2,7 +2,7 @@
 #include <boost/program_options/value_semantic.hpp>
 #include <iostream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -46,43 +46,19 @@ Question question_of(const Request& request, const Scenario& scenario) {
     return question;
 }
 
-/// What a plan leaves in its folder.
-const std::vector<std::pair<std::string, std::string>> outputs{
-    {"plan.html", "the plan as a page; opens offline, prints on two sheets"},
-    {"plan.txt", "the table above"},
-    {"traps.gpx", "waypoints for the phone"},
-    {"traps.geojson", "for a map program"},
-    {"traps.csv", "traps as set; 'maybough season --placement' reads it"},
-    {"calendar.ics", "hanging, visits, re-luring, taking down"},
-    {"plan.json", "all figures of the plan"},
-    {"results.h5", "everything, self-describing (HDF5)"},
-};
-
 int run_plan(const Request& request) {
     Effort effort = effort_of(request);
     effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 8, 100000));
     effort.record_seasons = static_cast<std::uint32_t>(whole(request, "record-seasons", 8, 100000));
     const Scenario scenario = scenario_of(request);
     const Question question = question_of(request, scenario);
-    std::vector<std::string> names;
-    for (const auto& [name, what] : outputs) names.push_back(name);
-    const OutputFolder folder(request, scenario, names);
+    const OutputFolder folder(request, scenario, names_of(plan_outputs()));
     const Plan plan = make_plan(scenario, question, effort, progress_line(request, "plan"));
 
     const Provenance origin = provenance_of(request);
-    const Placement& chosen = plan.curve.at(static_cast<std::size_t>(plan.recommended)).placement;
-    const std::string table = plan_table(scenario, plan, origin);
     write_plan_results(folder.path("results.h5"), scenario, plan, origin);
-    write_text(folder.path("plan.json"), plan_json(scenario, plan, origin));
-    write_text(folder.path("traps.gpx"), traps_gpx(scenario, chosen, origin));
-    write_text(folder.path("traps.geojson"), traps_geojson(scenario, chosen, origin));
-    write_text(folder.path("traps.csv"), traps_csv(scenario, chosen));
-    write_text(folder.path("calendar.ics"), calendar_ics(scenario, chosen, origin));
-    write_text(folder.path("plan.html"), plan_page(scenario, plan, origin));
-    write_text(folder.path("plan.txt"), table);
-    std::cout << table << "\nWritten in " << folder.path("") << "\n";
-    for (const auto& [name, what] : outputs)
-        std::cout << "  " << name << std::string(15 - name.size(), ' ') << what << "\n";
+    std::cout << write_plan_outputs(folder, {scenario, plan, origin});
+    tell_written(folder, plan_outputs());
     return 0;
 }
 

@@ -2,7 +2,7 @@
 #include <boost/program_options/value_semantic.hpp>
 #include <iostream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -24,12 +24,12 @@ int run_seasons(const Request& request) {
     const Scenario scenario = scenario_of(request);
     const Placement placement =
         request.has("placement") ? read_placement(request.get<std::string>("placement"), scenario) : scenario.placement;
-    const OutputFolder folder(request, scenario, {"results.h5", "season.txt"});
+    const OutputFolder folder(request, scenario, names_of(season_outputs()));
     const SeasonSummary summary = simulate_seasons(scenario, placement, effort, progress_line(request, "season"));
-    const std::string table = season_table(scenario, summary, placement);
-    write_season_results(folder.path("results.h5"), scenario, summary, placement, provenance_of(request));
-    write_text(folder.path("season.txt"), table);
-    std::cout << table << "\nWritten:\n  " << folder.path("results.h5") << "\n  " << folder.path("season.txt") << "\n";
+    const Provenance origin = provenance_of(request);
+    write_season_results(folder.path("results.h5"), scenario, summary, placement, origin);
+    std::cout << write_season_outputs(folder, {scenario, summary, placement, origin});
+    tell_written(folder, season_outputs());
     return 0;
 }
 

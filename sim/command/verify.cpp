@@ -3,7 +3,7 @@
 #include <boost/program_options/value_semantic.hpp>
 #include <iostream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -50,15 +50,18 @@ int run_verify(const Request& request) {
         return 0;
     }
     const Effort effort = effort_of(request);
-    const std::vector<std::string> names{"verify.txt", "verify.csv"};
-    const OutputFolder folder(request, scenario, names);
+    const std::vector<OutputFile> files{{"verify.html", "published beside simulated as a page; opens offline"},
+                                        {"verify.txt", "the table above"},
+                                        {"verify.csv", "all figures"}};
+    const OutputFolder folder(request, scenario, names_of(files));
     const std::vector<Verified> verified = verify(experiments, scenario.parameters, effort.seed, effort.threads,
                                                   progress_line(request, "verify", "experiments"));
     const std::string table = verify_table(verified);
-    write_text(folder.path(names[0]), table);
-    write_text(folder.path(names[1]), verify_csv(verified));
-    std::cout << table << "\nWritten:\n";
-    for (const std::string& name : names) std::cout << "  " << folder.path(name) << "\n";
+    write_text(folder.path("verify.html"), verify_page(verified, effort.seed, provenance_of(request)));
+    write_text(folder.path("verify.txt"), table);
+    write_text(folder.path("verify.csv"), verify_csv(verified));
+    std::cout << table;
+    tell_written(folder, files);
     return 0;
 }
 

@@ -11,6 +11,7 @@
 #include "planner/options.hpp"
 #include "planner/plan_detail.hpp"
 #include "planner/record.hpp"
+#include "planner/swarm_squares.hpp"
 #include "planner/worth_knowing.hpp"
 
 namespace maybough {
@@ -379,6 +380,7 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.traps = planned_traps(scenario, detail, report);
     plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
     fill_calendars(plan, report, scenario.days());
+    plan.swarm_squares = swarm_squares(report.swarm_places, scenario.land.radius_m);
     const std::vector<Unknown> unknowns = unknowns_of(scenario, effort.seed, report.first_season, report.seasons());
     tell_what_is_worth_knowing(plan, unknowns, report);
     plan.if_swarm_value = with_swarm_value(report);

@@ -25,6 +25,7 @@ void join(Trials& all, Trials&& more, std::size_t first) {
         one.season += more.first_season - all.first_season;
         all.situations.push_back(one);
     }
+    std::move(more.swarm_places.begin(), more.swarm_places.end(), std::back_inserter(all.swarm_places));
     all.asked += more.asked;
     all.run += more.run;
 }

@@ -106,6 +106,13 @@ struct ChangedTerms {
     double net = 0;
 };
 
+/// How many swarms a season hang in one square of the area, on average.
+struct SwarmSquare {
+    Point centre;
+    double side_m = 0;
+    double swarms = 0;
+};
+
 struct Plan {
     std::vector<CurvePoint> curve;  ///< 0, 1, 2, ... traps
     int recommended = 0;            ///< index into curve
@@ -133,6 +140,7 @@ struct Plan {
     std::vector<ChangedTerms> if_budget;       ///< the best number within other budgets
     std::vector<double> swarm_days;            ///< per day of the simulated year: mean swarms hung in the area
     std::vector<double> catch_days;            ///< per day: mean catches under the recommended plan
+    std::vector<SwarmSquare> swarm_squares;    ///< where the area's swarms hang
     std::int64_t hunts_asked = 0;
     std::int64_t hunts_run = 0;
     Effort effort;
@@ -180,7 +188,8 @@ struct SeasonSummary {
     std::vector<double> odds_at_least;
     std::vector<double> swarm_days;
     std::vector<double> catch_days;
-    std::vector<SeasonRecord> seasons;  ///< in replicate order
+    std::vector<SwarmSquare> swarm_squares;  ///< where the area's swarms hang
+    std::vector<SeasonRecord> seasons;       ///< in replicate order
 };
 SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placement, const Effort& effort,
                                const Progress& progress = {});

@@ -1,6 +1,7 @@
 // An ensemble of seasons for one placement, summed up.
 #include <algorithm>
 
+#include "planner/swarm_squares.hpp"
 #include "planner/trials.hpp"
 
 namespace maybough {
@@ -9,6 +10,7 @@ namespace {
 struct LivedSeason {
     SeasonRecord record;
     std::vector<int> swarm_days;
+    std::vector<Point> swarm_places;
 };
 
 Estimate over(const std::vector<SeasonRecord>& seasons, double (*of)(const SeasonRecord&)) {
@@ -61,15 +63,18 @@ SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placem
     const auto days = static_cast<std::size_t>(scenario.days());
     summary.swarm_days.assign(days, 0);
     summary.catch_days.assign(days, 0);
+    std::vector<std::vector<Point>> places;
     run_in_order<LivedSeason>(
         0, count, effort.threads,
         [&](std::uint32_t season) {
             const Parameters parameters = draw_beliefs(scenario, effort.seed, season);
             const Chance chance{effort.seed, season};
             const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
-            LivedSeason lived{run_season(scenario, parameters, backdrop, placement, chance), {}};
+            LivedSeason lived{run_season(scenario, parameters, backdrop, placement, chance), {}, {}};
             for (const Swarm& swarm : backdrop.swarms) {
-                if (distance_m(swarm.at, {}) <= scenario.land.radius_m) lived.swarm_days.push_back(swarm.day.value);
+                if (distance_m(swarm.at, {}) > scenario.land.radius_m) continue;
+                lived.swarm_days.push_back(swarm.day.value);
+                lived.swarm_places.push_back(swarm.at);
             }
             return lived;
         },
@@ -79,10 +84,12 @@ SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placem
                 const std::size_t day = std::min(days - 1, static_cast<std::size_t>(caught.caught.value));
                 summary.catch_days[day] += 1.0 / count;
             }
+            places.push_back(std::move(lived.swarm_places));
             summary.seasons.push_back(std::move(lived.record));
         },
         progress);
     fill_estimates(summary, placement.size());
+    summary.swarm_squares = swarm_squares(places, scenario.land.radius_m);
     return summary;
 }
 

@@ -13,6 +13,7 @@ struct OneSeason {
     std::vector<Outcome> outcomes;
     std::vector<FollowedCatch> followed;
     std::vector<int> swarm_days;
+    std::vector<Point> swarm_places;
     std::vector<SwarmCase> situations;
     std::int64_t asked = 0;
     std::int64_t run = 0;
@@ -41,7 +42,9 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
         for (const Catch& caught : record.catches) one.followed.push_back({caught.trap, caught.caught.value});
     }
     for (const Swarm& swarm : backdrop.swarms) {
-        if (distance_m(swarm.at, {}) <= scenario.land.radius_m) one.swarm_days.push_back(swarm.day.value);
+        if (distance_m(swarm.at, {}) > scenario.land.radius_m) continue;
+        one.swarm_days.push_back(swarm.day.value);
+        one.swarm_places.push_back(swarm.at);
     }
     one.asked = memo.asked;
     one.run = memo.run;
@@ -98,6 +101,7 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
             for (std::size_t p = 0; p < placements.size(); ++p) trials.outcomes[p].push_back(one.outcomes[p]);
             trials.followed.push_back(std::move(one.followed));
             trials.swarm_days.push_back(std::move(one.swarm_days));
+            trials.swarm_places.push_back(std::move(one.swarm_places));
             for (SwarmCase& situation : one.situations) {
                 situation.season = season - first;
                 trials.situations.push_back(situation);

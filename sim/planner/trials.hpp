@@ -29,6 +29,7 @@ struct Trials {
     std::vector<std::vector<Outcome>> outcomes;        ///< [placement][season]
     std::vector<std::vector<FollowedCatch>> followed;  ///< [season], of the placement asked for
     std::vector<std::vector<int>> swarm_days;          ///< [season], swarms hung in the area
+    std::vector<std::vector<Point>> swarm_places;      ///< [season], where they hung
     std::vector<SwarmCase> situations;                 ///< where asked for: each season's swarms, for the surrogate
     std::int64_t asked = 0;
     std::int64_t run = 0;

@@ -74,10 +74,7 @@ std::string hindcast_table(const Scenario& scenario, const Hindcast& hindcast) {
                        issued(hindcast, 0) + ", " + counted(static_cast<double>(hindcast.years.size()), "year") +
                        " from " + std::to_string(hindcast.years.front()) + " to " +
                        std::to_string(hindcast.years.back()) + "\n\n";
-    text += wrapped(
-        "This is skill against simulated seasons: the truth is the same model under the real weather of each year, on "
-        "land and with luck unknown to the forecast. It tells how much of a season's dates the weather to date settles "
-        "if the model is right. It does not tell whether the model is right; only observed swarms can.");
+    text += wrapped(hindcast_meaning());
     text +=
         "\n" + wrapped(counted(options.members, "member") +
                        " a forecast (fewer than the forecast itself uses, to "

@@ -9,39 +9,10 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string answer(const Forecast& forecast) {
-    const DateOdds& first = odds_of(forecast, Milestone::first);
-    const DateOdds& peak = odds_of(forecast, Milestone::peak);
-    const DateOdds& half = odds_of(forecast, Milestone::half);
-    std::string text;
-    if (forecast.odds_over >= 0.9) {
-        text = "The season is over with odds of " + percent(forecast.odds_over) + ".";
-    } else if (first.odds_past >= 0.5) {
-        text = "Swarming has begun with odds of " + percent(first.odds_past) + " (most likely about " +
-               forecast_day(forecast, first.day_50) + "), and is over with odds of " + percent(forecast.odds_over) +
-               ".";
-    } else {
-        text = "The first swarm comes about " + forecast_day(forecast, first.day_50) + ", with 8 in 10 odds between " +
-               forecast_day(forecast, first.day_10) + " and " + forecast_day(forecast, first.day_90) + ".";
-    }
-    text += " The peak week is about " + forecast_day(forecast, peak.day_50) + " (" +
-            forecast_day(forecast, peak.day_10) + " to " + forecast_day(forecast, peak.day_90) +
-            "). Half of this year's swarms come " + lateness(half.days_late) + ".";
-    return text;
-}
-
 std::string weather_lines(const Forecast& forecast) {
-    const ThisYear& weather = forecast.weather;
-    std::string text = "Weather known to " + iso(weather.known_until) + " (" + counted(weather.recorded_days, "day") +
-                       " of the record, " + counted(weather.quality.filled_days, "day") + " of them filled, " +
-                       counted(weather.missing_days, "day") + " made up";
-    if (weather.typed_days > 0) text += "; the next " + counted(weather.typed_days, "day") + " as typed";
-    text += forecast.continuation == Continuation::generated
-                ? "), then generated weather that goes on from it."
-                : "), then years of the record, likelier the more they were like this one.";
-    std::string lines = wrapped(text);
-    for (const std::string& note : weather.notes) lines += wrapped("- " + plain_text(note), 2);
-    for (const std::string& warning : weather.quality.warnings) lines += wrapped("- " + plain_text(warning), 2);
+    const std::vector<std::string> notes = forecast_weather(forecast);
+    std::string lines = wrapped(notes.front());
+    for (std::size_t i = 1; i < notes.size(); ++i) lines += wrapped("- " + notes[i], 2);
     return lines;
 }
 
@@ -151,7 +122,7 @@ std::string agenda_lines(const Forecast& forecast) {
 std::string forecast_table(const Scenario& scenario, const Forecast& forecast) {
     std::string text = plain_text(scenario.name) + ": swarm calendar of the year from " + iso(forecast.first_day) +
                        ", as seen on " + iso(forecast.weather.today) + "\n\n";
-    text += wrapped(answer(forecast)) + "\n" + weather_lines(forecast);
+    text += wrapped(forecast_answer(forecast)) + "\n" + weather_lines(forecast);
     text += wrapped(counted(forecast.members, "member") + ", seed " + std::to_string(forecast.seed) +
                     ": each with land, colonies, beliefs and weather to come of its own.");
     if (forecast.members_without_swarms > 0) {

@@ -1,4 +1,4 @@
-// What the forecast's outputs say alike: tasks and their reasons, lateness.
+// What the forecast's outputs say alike: the answer, the weather it rests on, tasks and their reasons, lateness.
 #include "report/forecast_words.hpp"
 
 #include <array>
@@ -52,6 +52,48 @@ std::string lateness(const Estimate& days_late) {
     }
     return number(days, 1) + " days " + (days_late.mean > 0 ? "later" : "earlier") + " than in normal years (+- " +
            number(days_late.half_width_95, 1) + ")";
+}
+
+std::string forecast_answer(const Forecast& forecast) {
+    const DateOdds& first = odds_of(forecast, Milestone::first);
+    const DateOdds& peak = odds_of(forecast, Milestone::peak);
+    const DateOdds& half = odds_of(forecast, Milestone::half);
+    std::string text;
+    if (forecast.odds_over >= 0.9) {
+        text = "The season is over with odds of " + percent(forecast.odds_over) + ".";
+    } else if (first.odds_past >= 0.5) {
+        text = "Swarming has begun with odds of " + percent(first.odds_past) + " (most likely about " +
+               forecast_day(forecast, first.day_50) + "), and is over with odds of " + percent(forecast.odds_over) +
+               ".";
+    } else {
+        text = "The first swarm comes about " + forecast_day(forecast, first.day_50) + ", with 8 in 10 odds between " +
+               forecast_day(forecast, first.day_10) + " and " + forecast_day(forecast, first.day_90) + ".";
+    }
+    text += " The peak week is about " + forecast_day(forecast, peak.day_50) + " (" +
+            forecast_day(forecast, peak.day_10) + " to " + forecast_day(forecast, peak.day_90) +
+            "). Half of this year's swarms come " + lateness(half.days_late) + ".";
+    return text;
+}
+
+std::vector<std::string> forecast_weather(const Forecast& forecast) {
+    const ThisYear& weather = forecast.weather;
+    std::string text = "Weather known to " + iso(weather.known_until) + " (" + counted(weather.recorded_days, "day") +
+                       " of the record, " + counted(weather.quality.filled_days, "day") + " of them filled, " +
+                       counted(weather.missing_days, "day") + " made up";
+    if (weather.typed_days > 0) text += "; the next " + counted(weather.typed_days, "day") + " as typed";
+    text += forecast.continuation == Continuation::generated
+                ? "), then generated weather that goes on from it."
+                : "), then years of the record, likelier the more they were like this one.";
+    std::vector<std::string> lines{text};
+    for (const std::string& note : weather.notes) lines.push_back(plain_text(note));
+    for (const std::string& warning : weather.quality.warnings) lines.push_back(plain_text(warning));
+    return lines;
+}
+
+std::string hindcast_meaning() {
+    return "This is skill against simulated seasons: the truth is the same model under the real weather of each year, "
+           "on land and with luck unknown to the forecast. It tells how much of a season's dates the weather to date "
+           "settles if the model is right. It does not tell whether the model is right; only observed swarms can.";
 }
 
 }  // namespace maybough

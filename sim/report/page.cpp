@@ -66,7 +66,7 @@ std::string page_text(const Page& page) {
     return text.append(frame, at);
 }
 
-Json map_json(const Scenario& scenario, const Placement& used) {
+Json map_json(const Scenario& scenario, const Placement& used, const std::vector<SwarmSquare>& swarms) {
     const Land& land = scenario.land;
     const LocalPlane plane(land.centre);
     Json apiaries = Json::array();
@@ -85,13 +85,42 @@ Json map_json(const Scenario& scenario, const Placement& used) {
                          {"latitude_deg", scenario.spots[i].place.latitude_deg},
                          {"longitude_deg", scenario.spots[i].place.longitude_deg}});
     }
-    return {{"latitude_deg", land.centre.latitude_deg},
+    Json squares = Json::array();
+    for (const SwarmSquare& square : swarms) {
+        const LatLon centre = plane.to_earth(square.centre);
+        squares.push_back({{"latitude_deg", centre.latitude_deg},
+                           {"longitude_deg", centre.longitude_deg},
+                           {"side_m", square.side_m},
+                           {"swarms", json_number(square.swarms)}});
+    }
+    return {{"swarms", std::move(squares)},
+            {"latitude_deg", land.centre.latitude_deg},
             {"longitude_deg", land.centre.longitude_deg},
             {"radius_m", land.radius_m},
             {"elsewhere", habitat_names.at(static_cast<std::size_t>(land.elsewhere))},
             {"habitats", habitats_json(land, plane)},
             {"apiaries", std::move(apiaries)},
             {"spots", std::move(spots)}};
+}
+
+Json beliefs_json(const Scenario& scenario) {
+    Json list = Json::array();
+    for (const ParameterEntry& entry : parameter_table()) {
+        Belief own;
+        const Belief* belief = drawn_belief(scenario, entry, own);
+        if (belief == nullptr) continue;
+        const auto given = scenario.given.find(std::string(entry.row.key));
+        list.push_back({{"key", entry.row.key},
+                        {"meaning", entry.row.meaning},
+                        {"unit", entry.row.unit},
+                        {"median", json_number(belief->median)},
+                        {"low", json_number(belief->low)},
+                        {"high", json_number(belief->high)},
+                        {"standing", word(entry.row.standing)},
+                        {"source", entry.row.source},
+                        {"set_by", given == scenario.given.end() ? "" : plain_text(given->second)}});
+    }
+    return list;
 }
 
 Json json_scenario(const Scenario& scenario) {
@@ -119,6 +148,20 @@ Json odds_json(const std::vector<double>& odds) {
     for (std::size_t k = 0; k < odds.size(); ++k)
         list.push_back({{"swarms", k + 1}, {"share_of_seasons", json_number(odds[k])}});
     return list;
+}
+
+std::string citation(const Provenance& origin) {
+    return "To cite: Maybough " + plain_text(origin.version) +
+           ", swarm traps planned on simulated seasons of bee colonies; name the command and the seed with it.";
+}
+
+std::vector<std::string> run_again(const Provenance& origin, std::uint32_t seed, const std::string& run) {
+    std::vector<std::string> lines;
+    if (!origin.command_line.empty()) lines.push_back(plain_text(origin.command_line));
+    lines.push_back("Seed " + std::to_string(seed) + ", " + run + "; maybough " + plain_text(origin.version) +
+                    ". Any number of threads gives the same numbers.");
+    lines.push_back(citation(origin));
+    return lines;
 }
 
 std::string with_sign(std::string text) {

@@ -34,6 +34,7 @@ void write_plan_results(const std::string& path, const Scenario& scenario, const
         }
         tied_spot_columns().write(file, "/plan/tied_spots", tied);
         day_columns().write(file, "/plan/days", day_rows(scenario, plan.swarm_days, plan.catch_days));
+        swarm_square_columns().write(file, "/plan/swarm_squares", plan.swarm_squares);
         end_results(file);
     }
     whole.keep();
@@ -67,6 +68,9 @@ Plan read_plan(const Hdf5Reader& file) {
     for (const DayRow& row : day_columns().read(file, "/plan/days")) {
         plan.swarm_days.push_back(row.swarms);
         plan.catch_days.push_back(row.catches);
+    }
+    if (file.has_column("/plan/swarm_squares", "swarms")) {
+        plan.swarm_squares = swarm_square_columns().read(file, "/plan/swarm_squares");
     }
     return plan;
 }

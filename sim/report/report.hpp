@@ -40,14 +40,38 @@ struct PlanResults {
     Provenance origin;
 };
 PlanResults read_plan_results(const std::string& path);
+/// The same for a comparison, and for seasons of one placement (catches without the day they were taken).
+struct CompareResults {
+    Scenario scenario;
+    std::vector<ComparedPlacement> sides;
+    Provenance origin;
+};
+CompareResults read_compare_results(const std::string& path);
+struct SeasonResults {
+    Scenario scenario;
+    SeasonSummary summary;
+    Placement placement;
+    Provenance origin;
+};
+SeasonResults read_season_results(const std::string& path);
+/// What a results file holds: "plan", "season" or "compare". Throws InputError where it is none of ours.
+std::string results_kind(const std::string& path);
 std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenance& origin);
 std::string traps_gpx(const Scenario& scenario, const Placement& placement, const Provenance& origin);
 std::string traps_geojson(const Scenario& scenario, const Placement& placement, const Provenance& origin);
 std::string traps_csv(const Scenario& scenario, const Placement& placement);
 /// RFC 5545 calendar: hang, visits, new lures, take down, as days without hours.
 std::string calendar_ics(const Scenario& scenario, const Placement& placement, const Provenance& origin);
-/// One HTML file that opens offline.
+/// One HTML file that opens offline, for each command that makes results.
 std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenance& origin);
+std::string season_page(const Scenario& scenario, const SeasonSummary& summary, const Placement& placement,
+                        const Provenance& origin);
+std::string compare_page(const Scenario& scenario, const std::vector<ComparedPlacement>& sides,
+                         const Provenance& origin);
+std::string forecast_page(const Scenario& scenario, const Forecast& forecast, const Provenance& origin);
+std::string hindcast_page(const Scenario& scenario, const Hindcast& hindcast, const Provenance& origin);
+std::string learn_page(const Scenario& scenario, const Learned& learned, const Provenance& origin);
+std::string verify_page(const std::vector<Verified>& verified, std::uint32_t seed, const Provenance& origin);
 
 /// One season as it was lived, for the page that plays it.
 struct SeasonReplay {
@@ -115,6 +139,9 @@ struct VerifyCount {
     int calibrated = 0;
 };
 VerifyCount count_verdicts(const std::vector<Verified>& verified);
+/// The same in a sentence or two, and the verdict on one finding: "agrees", "departs, known", "DEPARTS".
+std::string verdicts_in_words(const VerifyCount& count);
+std::string verdict_of(const Finding& finding);
 /// Published beside simulated for the terminal, and as CSV.
 std::string verify_table(const std::vector<Verified>& verified);
 std::string verify_csv(const std::vector<Verified>& verified);

@@ -201,6 +201,18 @@ const Columns<DayRow>& day_columns() {
     return columns;
 }
 
+const Columns<SwarmSquare>& swarm_square_columns() {
+    static const Columns<SwarmSquare> columns = [] {
+        Columns<SwarmSquare> list;
+        list.add("east_m", "m from the centre", MAYBOUGH_PLACE(centre.x_m));
+        list.add("north_m", "m from the centre", MAYBOUGH_PLACE(centre.y_m));
+        list.add("side_m", "m", MAYBOUGH_PLACE(side_m));
+        list.add("swarms", "swarm/season", MAYBOUGH_PLACE(swarms));
+        return list;
+    }();
+    return columns;
+}
+
 std::vector<DayRow> day_rows(const Scenario& scenario, const std::vector<double>& swarms,
                              const std::vector<double>& catches) {
     if (swarms.size() != catches.size()) throw ModelFault("swarms and catches are told for different days");

@@ -38,6 +38,7 @@ const Columns<OddsRow>& odds_columns();
 const Columns<TiedSpot>& tied_spot_columns();
 const Columns<ChangedTerms>& changed_terms_columns();
 const Columns<DayRow>& day_columns();
+const Columns<SwarmSquare>& swarm_square_columns();
 
 std::vector<DayRow> day_rows(const Scenario& scenario, const std::vector<double>& swarms,
                              const std::vector<double>& catches);

@@ -1,5 +1,6 @@
 // Root attributes of a results file: what it is, how it came about, and that it is whole.
 #include "report/result_columns.hpp"
+#include "report/words.hpp"
 
 namespace maybough {
 namespace {
@@ -49,6 +50,15 @@ Provenance check_results(const Hdf5Reader& file, const std::string& kind) {
     origin.seed = static_cast<std::uint32_t>(file.whole_attribute("seed"));
     origin.written_at = file.text_attribute("written_at");
     return origin;
+}
+
+std::string results_kind(const std::string& path) {
+    const std::string found = Hdf5Reader(path).text_attribute("file_kind");
+    for (const char* kind : {"plan", "season", "compare"}) {
+        if (found == std::string("maybough ") + kind) return kind;
+    }
+    throw InputError(path, "holds \"" + plain_text(found) + "\", expected a plan, seasons or a comparison",
+                     "give a results.h5 that maybough wrote");
 }
 
 }  // namespace maybough

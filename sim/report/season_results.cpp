@@ -1,4 +1,6 @@
-// Seasons and comparisons in a results file.
+// Seasons and comparisons in a results file: written, and read back for making their outputs again.
+#include <map>
+
 #include "report/result_columns.hpp"
 #include "report/whole_file.hpp"
 #include "report/words.hpp"
@@ -122,6 +124,49 @@ void write_replicates(Hdf5Writer& file, const Scenario& scenario, const SeasonSu
     catch_columns().write(file, "/events/catches", catches);
 }
 
+/// Estimates back to where their names say.
+void read_measures(const Hdf5Reader& file, SeasonSummary& summary) {
+    const std::map<std::string, Estimate SeasonSummary::*> places{
+        {"catches", &SeasonSummary::catches},
+        {"swarms", &SeasonSummary::swarms},
+        {"swarms_in_area", &SeasonSummary::swarms_in_area},
+        {"prime_share", &SeasonSummary::prime_share},
+        {"settled_in_cavities", &SeasonSummary::settled_in_cavities},
+        {"hived_by_others", &SeasonSummary::hived_by_others},
+        {"lost", &SeasonSummary::lost},
+        {"cost", &SeasonSummary::cost},
+        {"value", &SeasonSummary::value},
+        {"net", &SeasonSummary::net}};
+    for (const Measure& row : measure_columns().read(file, "/season/estimates")) {
+        const auto place = places.find(row.measure);
+        if (place == places.end()) {
+            summary.by_trap.push_back(row.estimate);
+        } else {
+            summary.*place->second = row.estimate;
+        }
+    }
+}
+
+SeasonSummary read_summary(const Hdf5Reader& file) {
+    SeasonSummary summary;
+    read_measures(file, summary);
+    for (const Replicate& row : replicate_columns().read(file, "/replicates")) summary.seasons.push_back(row.season);
+    for (const CatchRow& row : catch_columns().read(file, "/events/catches")) {
+        Catch caught = row.caught;
+        caught.origin = row.origin == "managed" ? ColonyOrigin::managed : ColonyOrigin::wild;
+        summary.seasons.at(row.replicate).catches.push_back(caught);
+    }
+    for (const OddsRow& row : odds_columns().read(file, "/season/odds")) summary.odds_at_least.push_back(row.share);
+    for (const DayRow& row : day_columns().read(file, "/season/days")) {
+        summary.swarm_days.push_back(row.swarms);
+        summary.catch_days.push_back(row.catches);
+    }
+    if (file.has_column("/season/swarm_squares", "swarms")) {
+        summary.swarm_squares = swarm_square_columns().read(file, "/season/swarm_squares");
+    }
+    return summary;
+}
+
 }  // namespace
 
 void write_season_results(const std::string& path, const Scenario& scenario, const SeasonSummary& summary,
@@ -140,6 +185,7 @@ void write_season_results(const std::string& path, const Scenario& scenario, con
         add_odds(odds, 0, summary.odds_at_least);
         odds_columns().write(file, "/season/odds", odds);
         day_columns().write(file, "/season/days", day_rows(scenario, summary.swarm_days, summary.catch_days));
+        swarm_square_columns().write(file, "/season/swarm_squares", summary.swarm_squares);
         end_results(file);
     }
     whole.keep();
@@ -159,6 +205,38 @@ void write_compare_results(const std::string& path, const Scenario& scenario,
         end_results(file);
     }
     whole.keep();
+}
+
+SeasonResults read_season_results(const std::string& path) {
+    const Hdf5Reader file(path);
+    SeasonResults results;
+    results.origin = check_results(file, "season");
+    try {
+        results.scenario = read_scenario_tables(file);
+        results.summary = read_summary(file);
+    } catch (const std::out_of_range&) {
+        throw InputError(path, "points at rows it does not have", "the results file is damaged");
+    }
+    for (const PlacedTrap& row : placed_trap_columns().read(file, "/season/traps")) {
+        results.placement.push_back(row.setting);
+    }
+    return results;
+}
+
+CompareResults read_compare_results(const std::string& path) {
+    const Hdf5Reader file(path);
+    CompareResults results;
+    results.origin = check_results(file, "compare");
+    try {
+        results.scenario = read_scenario_tables(file);
+        results.sides = compared_columns().read(file, "/compare/sides");
+        for (const PlacedTrap& row : placed_trap_columns().read(file, "/compare/traps")) {
+            results.sides.at(row.placement).placement.push_back(row.setting);
+        }
+    } catch (const std::out_of_range&) {
+        throw InputError(path, "points at rows it does not have", "the results file is damaged");
+    }
+    return results;
 }
 
 }  // namespace maybough

@@ -230,16 +230,18 @@ std::vector<std::string> assumptions(const Scenario& scenario) {
     }
     std::map<std::string, int> standings;
     int drawn = 0;
+    int set = 0;
     for (const ParameterEntry& entry : parameter_table()) {
         ++standings[std::string(word(entry.row.standing))];
         drawn += entry.row.spread != Spread::fixed;
+        set += scenario.given.count(std::string(entry.row.key)) != 0;
     }
     std::vector<std::string> shares;
     for (const auto& [standing, count] : standings) shares.push_back(std::to_string(count) + " " + standing);
     lines.push_back("Model: " + counted(static_cast<double>(parameter_table().size()), "constant") + " (" +
                     listed(shares) + "); " + std::to_string(drawn) +
                     " of them are drawn from their odds for every four seasons; " +
-                    std::to_string(scenario.given.size()) + " set by this scenario. `maybough parameters` lists all.");
+                    std::to_string(set) + " set by this scenario. `maybough parameters` lists all.");
     return lines;
 }
 

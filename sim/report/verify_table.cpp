@@ -9,11 +9,6 @@ namespace {
 
 using Align = TextTable::Align;
 
-std::string verdict_of(const Finding& finding) {
-    if (agrees(finding)) return finding.known_departure.empty() ? "agrees" : "agrees now";
-    return finding.known_departure.empty() ? "DEPARTS" : "departs, known";
-}
-
 std::string figure(double value) {
     return std::isinf(value) ? "" : three_digits(value);
 }
@@ -67,15 +62,22 @@ VerifyCount count_verdicts(const std::vector<Verified>& verified) {
     return count;
 }
 
-std::string verify_table(const std::vector<Verified>& verified) {
-    const VerifyCount count = count_verdicts(verified);
+std::string verdict_of(const Finding& finding) {
+    if (agrees(finding)) return finding.known_departure.empty() ? "agrees" : "agrees now";
+    return finding.known_departure.empty() ? "DEPARTS" : "departs, known";
+}
+
+std::string verdicts_in_words(const VerifyCount& count) {
     const int unforeseen = count.findings - count.agree - count.known;
-    std::string text =
-        wrapped(counted(count.agree, "finding") + " of " + std::to_string(count.findings) +
-                " agree with what was published; " + std::to_string(count.known) + " are known to depart, and " +
-                std::to_string(unforeseen) + " depart unforeseen. For " + std::to_string(count.calibrated) +
-                " of them a constant of the model was chosen so that they come out: they show that the "
-                "model can, not that it foretells.");
+    return counted(count.agree, "finding") + " of " + std::to_string(count.findings) +
+           " agree with what was published; " + std::to_string(count.known) + " are known to depart, and " +
+           std::to_string(unforeseen) + " depart unforeseen. For " + std::to_string(count.calibrated) +
+           " of them a constant of the model was chosen so that they come out: they show that the model can, not that "
+           "it foretells.";
+}
+
+std::string verify_table(const std::vector<Verified>& verified) {
+    std::string text = wrapped(verdicts_in_words(count_verdicts(verified)));
     text += "\n    published                 simulated             accepted" + std::string(17, ' ') + "verdict\n";
     for (const Verified& experiment : verified) {
         text += heading(experiment.theme + ", " + experiment.name + ": " + experiment.title);

@@ -6,7 +6,7 @@
 #include <iterator>
 
 #include "report/hdf5_file.hpp"
-#include "sample.hpp"
+#include "sample_results.hpp"
 
 using namespace maybough;
 
@@ -155,4 +155,25 @@ TEST_CASE("season and comparison files carry a row a replicate and a row a side"
     const Hdf5Reader compared(path);
     CHECK(compared.texts("/compare/sides", "name") == std::vector<std::string>{"mine", "none"});
     CHECK(compared.wholes("/compare/traps", "placement") == std::vector<std::int64_t>{0, 0, 0});
+}
+
+TEST_CASE("seasons and comparisons read back from their results file make the same outputs") {
+    const Scenario scenario = sample_scenario();
+    const Provenance origin = sample_origin();
+    const std::string seasons = scratch("seasons.h5");
+    write_season_results(seasons, scenario, sample_seasons(), sample_placement(), origin);
+    CHECK(results_kind(seasons) == "season");
+    const SeasonResults season = read_season_results(seasons);
+    CHECK(season_page(season.scenario, season.summary, season.placement, season.origin) ==
+          season_page(scenario, sample_seasons(), sample_placement(), origin));
+    CHECK(season_table(season.scenario, season.summary, season.placement) ==
+          season_table(scenario, sample_seasons(), sample_placement()));
+    const std::string compared = scratch("compared.h5");
+    write_compare_results(compared, scenario, sample_sides(), origin);
+    CHECK(results_kind(compared) == "compare");
+    const CompareResults compare = read_compare_results(compared);
+    CHECK(compare_page(compare.scenario, compare.sides, compare.origin) ==
+          compare_page(scenario, sample_sides(), origin));
+    CHECK(compare_table(compare.scenario, compare.sides) == compare_table(scenario, sample_sides()));
+    CHECK(refusal([&] { read_plan_results(seasons); }).find("maybough season") != std::string::npos);
 }

@@ -145,6 +145,7 @@ inline Plan sample_plan() {
         plan.swarm_days.push_back(0.22 * std::exp(-x * x / 2));
         plan.catch_days.push_back(0.05 * std::exp(-x * x / 2));
     }
+    plan.swarm_squares = {{{-150, 150}, 300, 1.5}, {{450, -750}, 300, 0.25}};
     plan.hunts_asked = 90000;
     plan.hunts_run = 31000;
     plan.effort.seed = 7;

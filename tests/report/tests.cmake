@@ -11,14 +11,13 @@ foreach(check gpx geojson json csv calendar results)
                                                                          LABELS published TIMEOUT 120)
 endforeach()
 
-# The page in a browser.
-add_test(NAME "report: sample page" COMMAND test_report "--test-case=a sample page is written for the browser to open")
-set_tests_properties("report: sample page" PROPERTIES FIXTURES_SETUP report_page FIXTURES_REQUIRED report_sample
+# The pages in a browser.
+add_test(NAME "report: sample pages" COMMAND test_report "--test-case=sample pages are written for the browser to open")
+set_tests_properties("report: sample pages" PROPERTIES FIXTURES_SETUP report_page FIXTURES_REQUIRED report_sample
                                                       LABELS unit)
-add_test(NAME "report: page in a browser"
+add_test(NAME "report: pages in a browser"
          COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_LIST_DIR}/page_in_browser.py ${report_sample}
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
-set_tests_properties("report: page in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
 
 # The replays in a browser.
 add_test(NAME "report: sample replays"
@@ -30,3 +29,8 @@ add_test(NAME "report: replays in a browser"
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
 set_tests_properties("report: replays in a browser" PROPERTIES FIXTURES_REQUIRED report_replay LABELS command
                                                                TIMEOUT 300)
+set_tests_properties("report: pages in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
+add_test(NAME "published/report: agenda read back"
+         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/published/report/agenda_read_back.py ${report_sample})
+set_tests_properties("published/report: agenda read back" PROPERTIES FIXTURES_REQUIRED report_page LABELS published
+                                                                     TIMEOUT 120)

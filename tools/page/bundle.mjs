@@ -59,7 +59,8 @@ function partsOf(name, page) {
   const policy = `default-src 'none'; style-src ${styleTexts.map(digest).join(" ")}; script-src ${scriptTexts.map(digest).join(" ")}; ` +
     `img-src data:${page.map ? " https:" : ""}; base-uri 'none'; form-action 'none'`;
   const sections = withShared(own(name + ".html"));
-  const credits = [...(page.charts ? ["Charts: uPlot (MIT)."] : []), ...(page.map ? ["Map: Leaflet (BSD 2-Clause)."] : [])].join(" ");
+  const credits = [...(page.charts ? ["Charts: uPlot (MIT)."] : []), ...(page.map ? ["Map: Leaflet (BSD 2-Clause)."] : []),
+    ...(page.charts || page.map ? ["Their notices stand in the source of this page."] : [])].join(" ");
   let frame = own("frame.html");
   for (const [mark, value] of [["csp", policy], ["sections", sections], ["credits", credits]]) frame = fill(frame, mark, value);
   const [head, rest] = frame.split("{{styles}}");

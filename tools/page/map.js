@@ -55,6 +55,16 @@ function drawPlaces(map, land) {
   };
 }
 
+/** Where swarms hang: a disc in each square, its area as many as hang there; returns what paints them. */
+function drawSwarms(map, land) {
+  const most = Math.max(...land.swarms.map((square) => square.swarms), 0);
+  const discs = land.swarms.map((square) => {
+    const disc = L.circle([square.latitude_deg, square.longitude_deg], { radius: Math.max(8, 0.5 * square.side_m * Math.sqrt(square.swarms / most)), weight: 1, fillOpacity: 0.35, opacity: 0.6 });
+    return disc.bindTooltip(tip(figure(square.swarms, 2) + " swarms a season hang within " + figure(square.side_m, 0) + " m square here")).addTo(map);
+  });
+  return () => discs.forEach((disc) => disc.setStyle({ color: colour("swarm"), fillColor: colour("swarm") }));
+}
+
 /** The land in the element `map`, whole area in view. `pins` as pinMarker takes them, `pinsAre` says what they are.
  *  Returns the map, its pins, and `painters`: more to be called whenever colours or width change. */
 function landMap(land, pins, pinsAre) {
@@ -62,7 +72,7 @@ function landMap(land, pins, pinsAre) {
   const area = L.latLng([land.latitude_deg, land.longitude_deg]).toBounds(2 * land.radius_m);
   const showAll = () => map.fitBounds(area, { padding: [4, 4], animate: false });
   showAll();
-  const painters = [drawHabitats(map, land), drawPlaces(map, land)];
+  const painters = [drawHabitats(map, land), drawSwarms(map, land), drawPlaces(map, land)];
   const markers = pins.map((pin) => pinMarker(pin).addTo(map));
   L.control.scale({ position: "bottomleft" }).addTo(map);
   const paint = () => painters.forEach((painter) => painter());
@@ -71,6 +81,7 @@ function landMap(land, pins, pinsAre) {
   byId("map").dataset.marks = String(land.habitats.length + land.apiaries.length + land.spots.length + pins.length);
   const kinds = [...new Set([land.elsewhere, ...land.habitats.map((patch) => patch.habitat)])];
   legend([...(pins.length ? [["dot", "var(--mark)", pinsAre]] : []), ["dot", "var(--sheet)", "spot not used"], ["dot", "var(--ink)", "apiary"],
+    ...(land.swarms.length ? [["dot faint", "var(--swarm)", "where swarms hang: the wider, the more"]] : []),
     ...kinds.map((kind) => ["", "var(--" + kind + ")", kind])]);
   baseMap(map);
   return { map, pins: markers, painters };

@@ -32,8 +32,15 @@ function table(titles, rows, kind = () => "") {
   return make("table", {}, make("thead", {}, head), make("tbody", {}, ...body));
 }
 
+const tenSeasons = (estimate, decimals = 0) => "8 seasons of 10: " + figure(estimate.quantile_10, decimals) + " to " + figure(estimate.quantile_90, decimals);
 /** Fills the list `id` where the page has one. */
 const list = (id, lines) => byId(id)?.append(...lines.map((line) => make("li", {}, line)));
+
+/** The figures of the first screen: [name, value, note]. */
+function figures(entries) {
+  byId("figures").append(...entries.map(([name, value, note]) =>
+    make("div", {}, make("dt", {}, name), make("dd", {}, value, make("small", {}, note)))));
+}
 
 /** What is to be drawn again when width or colours change. */
 const drawings = [];
@@ -73,9 +80,20 @@ window.addEventListener("afterprint", () => {
 /** The page's data: the results' own figures, one block of JSON. */
 const pageData = () => JSON.parse(byId("data").textContent);
 
+/** Three digits that say something. */
+const three = (value) => (value === null ? "n/a" : String(Number(value.toPrecision(3))));
+
+/** The unknowns with their odds and sources, where the page has them. */
+function showOddsOfUnknowns(beliefs) {
+  const unit = (row) => (row.unit === "1" ? "" : " " + row.unit);
+  byId("beliefs").append(table(["unknown|", "middle", "9 in 10", "founded|", "source|"], beliefs.map((row) => [row.meaning, three(row.median) + unit(row),
+    three(row.low) + " to " + three(row.high), row.set_by ? "set by " + row.set_by : row.standing, row.source])));
+}
+
 /** The lists that end every page, and the mark by which a test knows that all is drawn. */
 function endPage(data) {
   list("assumptions", data.assumptions ?? []);
+  if (data.beliefs) showOddsOfUnknowns(data.beliefs);
   list("cautions", data.cautions ?? []);
   list("reproduction", data.reproduction ?? []);
   byId("made").textContent = "Made by maybough " + data.origin.version + (data.origin.written_at ? ", " + data.origin.written_at : "") + ".";

@@ -11,9 +11,7 @@ function showFigures(plan, best) {
     ["To find beforehand", money + " " + figure(best.outlay, 0), "before the season"],
     ["Your work", figure(best.hours, 0) + " h", "a season"],
   ];
-  for (const [name, value, note] of entries) {
-    byId("figures").append(make("div", {}, make("dt", {}, name), make("dd", {}, value, make("small", {}, note))));
-  }
+  figures(entries);
 }
 
 const pinOf = (trap) => ({
@@ -54,7 +52,6 @@ function showCurve(plan) {
   const traps = curve.map((point) => point.traps);
   const off = (name, side) => curve.map((point) => point[name].mean + side * point[name].half_width_95);
   const best = curve.map((point) => (point.traps === plan.recommended_traps ? point.catches.mean : null));
-  const hidden = { show: true, stroke: "transparent", points: { show: false } };
   const line = (label, name) => ({ label, stroke: colour(name), width: 2, points: { show: true, size: 7, fill: colour(name) }, value: (u, v) => figure(v, name === "money" ? 0 : 2) });
   const ring = () => ({ label: "recommended", stroke: colour("mark"), width: 0, points: { show: true, size: 14, stroke: colour("mark"), width: 3, fill: "transparent" }, value: (u, v) => (v === null ? "" : "here") });
   const whole = (u, splits) => splits.map((v) => (Number.isInteger(v) ? String(v) : ""));
@@ -63,32 +60,23 @@ function showCurve(plan) {
   chart("catch-chart", "Swarms a season against number of traps",
     [traps, curve.map((p) => p.catches.quantile_90), curve.map((p) => p.catches.quantile_10), off("catches", 1), off("catches", -1), off("catches", 0), best],
     (axis) => ({ scales, legend: { show: false }, axes: [{ ...axis, ...step, values: whole, label: "traps", labelSize: 18, size: 34 }, { ...axis, label: "swarms a season", labelSize: 22, size: 40 }],
-      series: [{}, hidden, hidden, hidden, hidden, line("swarms", "catch"), ring()],
+      series: [{}, unseen, unseen, unseen, unseen, line("swarms", "catch"), ring()],
       bands: [{ series: [1, 2], fill: colour("catch-faint") }, { series: [3, 4], fill: colour("catch-pale") }] }));
   chart("net-chart", "Net value a season against number of traps",
     [traps, off("net", 1), off("net", -1), off("net", 0), curve.map((p) => (p.traps === plan.recommended_traps ? p.net.mean : null))],
     (axis) => ({ scales, legend: { show: false }, axes: [{ ...axis, ...step, values: whole, label: "traps", labelSize: 18, size: 34 }, { ...axis, label: "net, " + money, labelSize: 22, size: 55 }],
-      series: [{}, hidden, hidden, line("net", "money"), ring()], bands: [{ series: [1, 2], fill: colour("money-pale") }] }));
+      series: [{}, unseen, unseen, line("net", "money"), ring()], bands: [{ series: [1, 2], fill: colour("money-pale") }] }));
 }
 
 function showSeason(plan) {
-  const start = date(plan.calendar.first_day);
-  const week = (days) => days.map((_, i) => days.slice(Math.max(0, i - 3), i + 4).reduce((sum, v) => sum + v, 0));
-  const swarms = week(plan.calendar.swarms_per_day);
-  const catches = week(plan.calendar.catches_per_day);
-  const seconds = swarms.map((_, i) => dayAfter(start, i).getTime() / 1000);
-  chart("season-chart", "Swarms and catches a week over the year", [seconds, swarms, catches], (axis) => ({
-    tzDate: (stamp) => uPlot.tzDate(new Date(stamp * 1000), "Etc/UTC"), legend: { show: true, live: false },
-    axes: [{ ...axis, values: (u, splits) => splits.map((stamp) => shown(new Date(stamp * 1000))), space: 70 }, { ...axis, label: "a week", labelSize: 22, size: 44 }],
-    series: [{}, { label: "hang in the area", stroke: colour("catch"), width: 2, fill: colour("catch-faint") }, { label: "caught", stroke: colour("money"), width: 2, dash: [7, 4] }] }));
+  yearChart("season-chart", plan.calendar);
   byId("work").append(table(["day|", "work|"], plan.work.map((day) => [shown(date(day.date)), day.work])));
 }
 
 function showOdds(plan, best) {
   for (const odds of best.odds_at_least) {
     if (odds.share_of_seasons < 0.005) continue;
-    const name = "at least " + odds.swarms;
-    byId("odds").append(make("div", { class: "bar" }, make("span", {}, name), make("progress", { max: "1", value: String(odds.share_of_seasons), "aria-label": name }), make("span", {}, share(odds.share_of_seasons))));
+    byId("odds").append(oddsBar("at least " + odds.swarms, odds.share_of_seasons));
   }
   byId("worst").textContent = "In the worst tenth of seasons " + figure(best.worst_tenth_catches, 1) + " swarms on average.";
 }
