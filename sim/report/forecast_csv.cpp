@@ -54,7 +54,7 @@ std::string hindcast_csv(const Hindcast& hindcast) {
         "against,date,fortnight,issued,cases,crps_days,crps_normal_days,skill,skill_se,bias_days,width_80_days,"
         "coverage_80";
     for (int c = 1; c <= 10; ++c) text += ",rank_class_" + std::to_string(c);
-    text += "\n";
+    text += ",crps_own_dates_days,skill_own_dates\n";
     const auto issued = [&](int fortnight) {
         return iso(hindcast.first_issue + std::chrono::days{14 * fortnight}).substr(5);
     };
@@ -64,12 +64,13 @@ std::string hindcast_csv(const Hindcast& hindcast) {
                 exact(score.crps_normal_days) + "," + exact(score.skill) + "," + exact(score.skill_se) + "," +
                 exact(score.bias_days) + "," + exact(score.width_days) + "," + exact(score.coverage_80);
         for (const double share : score.ranks) text += "," + exact(share);
-        text += "\n";
+        text += ",,\n";
     }
     for (const ObservedScore& score : hindcast.observed) {
         text += "observed,first_swarm," + std::to_string(score.fortnight) + "," + issued(score.fortnight) + "," +
                 std::to_string(score.years) + "," + exact(score.crps_days) + "," + exact(score.crps_normal_days) + "," +
-                exact(score.skill) + "," + exact(score.skill_se) + "," + exact(score.bias_days) + ",,,,,,,,,,,,\n";
+                exact(score.skill) + "," + exact(score.skill_se) + "," + exact(score.bias_days) + ",,,,,,,,,,,,," +
+                exact(score.crps_record_days) + "," + exact(score.skill_record) + "\n";
     }
     return text;
 }

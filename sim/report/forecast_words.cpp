@@ -1,6 +1,7 @@
 // What the forecast's outputs say alike: the answer, the weather it rests on, tasks and their reasons, lateness.
 #include "report/forecast_words.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -26,10 +27,17 @@ std::string task_reason(const Forecast& forecast, Task task) {
     const auto on = [&](Milestone what, Day DateOdds::*day) {
         return forecast_day(forecast, odds_of(forecast, what).*day);
     };
+    // As many days as the agenda left, which the ends of the year may cut short.
+    const auto days_from = [&](Day day) {
+        const auto item = std::find_if(forecast.agenda.begin(), forecast.agenda.end(),
+                                       [task](const AgendaItem& one) { return one.task == task; });
+        if (item == forecast.agenda.end()) return std::string("some days");
+        return counted(std::abs(static_cast<double>((item->date - forecast.date(day)).count())), "day");
+    };
     switch (task) {
         case Task::hang:
-            return "two weeks before " + on(Milestone::first, &DateOdds::day_10) +
-                   ", by when a first swarm has come with odds of 1 in 10";
+            return days_from(odds_of(forecast, Milestone::first).day_10) + " before " +
+                   on(Milestone::first, &DateOdds::day_10) + ", by when a first swarm has come with odds of 1 in 10";
         case Task::visit_from:
             return "a first swarm has come by then with odds of 1 in 10";
         case Task::relure:
@@ -38,7 +46,8 @@ std::string task_reason(const Forecast& forecast, Task task) {
             return "nine tenths of the swarms have come by then with odds of 9 in 10; few are left after it";
         case Task::take_down:
             return "the last swarm has come by " + on(Milestone::last, &DateOdds::day_90) +
-                   " with odds of 9 in 10, and a week is left for it to move in";
+                   " with odds of 9 in 10, and " + days_from(odds_of(forecast, Milestone::last).day_90) +
+                   " are left for it to move in";
     }
     throw ModelFault("a task has no reason");
 }

@@ -1,44 +1,12 @@
-// Degree-days against published tables and the season totals of a real series.
+// Degree-days against the season totals of a real series; published tables are in experiments.
 #include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>
-#include <numbers>
 
 #include "series.hpp"
 
 using namespace maybough;
-
-// Source: R package degday 0.4.0, documentation: daily degree-days above 55 F, single sine method.
-TEST_CASE("single sine above 55 F, the documented table of an R package") {
-    const std::array<std::array<double, 3>, 6> table{{{38, 55, 0},
-                                                      {36, 67, 3.3101298},
-                                                      {33, 59, 0.6766645},
-                                                      {37, 59, 0.7378844},
-                                                      {38, 63, 1.9896042},
-                                                      {36, 58, 0.4768866}}};
-    for (const auto& [tmin_f, tmax_f, expected] : table) {
-        CHECK(std::abs(degree_days_sine(tmin_f, tmax_f, 55) - expected) < 1e-7);
-    }
-}
-
-// Source: R package TrenchR, documentation: single sine, lower 12 C, upper 33 C. Its fourth example (35 to 40 C gives
-// 5) is not a horizontal cutoff, which gives 33 - 12 = 21, and is left out.
-TEST_CASE("single sine between 12 and 33 C, documented examples of an R package") {
-    CHECK(std::abs(degree_days_sine(7, 14, 12, 33) - 0.47) < 0.005);
-    CHECK(std::abs(degree_days_sine(13, 40, 12, 33) - 12.94) < 0.005);
-    CHECK(std::abs(degree_days_sine(7, 40, 12, 33) - 10.94) < 0.005);
-}
-
-// Source: Baskerville and Emin 1969, "Rapid estimation of heat accumulation from maximum and minimum temperatures",
-// whose integral was evaluated with two million steps; a day of 1 degree amplitude about the base gives 1/pi exactly.
-TEST_CASE("the closed form equals its integral") {
-    CHECK(std::abs(degree_days_sine(9, 11, 10) - 1 / std::numbers::pi) < 1e-12);
-    CHECK(std::abs(degree_days_sine(5, 20, 10) - 3.771224) < 1e-6);
-    CHECK(std::abs(degree_days_sine(0, 30, 10, 30) - 7.542449) < 1e-6);
-    CHECK(std::abs(degree_days_sine(15, 36, 10, 30) - 14.095824) < 1e-6);
-    CHECK(std::abs(degree_days_sine(5, 35, 10, 30) - 10) < 1e-6);
-}
 
 // Source: NOAA daily series of Seattle (package python3-vega-datasets 0.9); totals computed for this test by an
 // independent script in another language.

@@ -1,4 +1,4 @@
-// Flight by temperature, and the temperature curve against real hours.
+// The temperature curve against real hours; hours of flight are in experiments.
 #include <doctest/doctest.h>
 
 #include <algorithm>
@@ -9,43 +9,6 @@
 #include "weather/hours.hpp"
 
 using namespace maybough;
-
-namespace {
-DayOfSky fair_day(double tmax_c) {
-    const WeatherYear year{make_date(2026, 5, 20), std::vector<DayOfWeather>(3, {tmax_c, tmax_c - 9, 0, 2})};
-    return sky_of(year, 45, WeatherParameters{}).days[1];
-}
-}  // namespace
-
-// Source: Burrill and Dietz 1981, "The response of honey bees to variations in solar radiation and temperature": hardly
-// any foraging below 12 C, a straight rise to 20 C. Activity at 20 C is at least four times that at 13 C.
-TEST_CASE("no foraging below 12 C, and at 20 C at least four times that at 13 C") {
-    CHECK(fair_day(10).foraging_h == 0);
-    CHECK(fair_day(11.9).foraging_h == 0);
-    const double at_13 = fair_day(13).foraging_h;
-    const double at_20 = fair_day(20).foraging_h;
-    CHECK(at_13 > 0);
-    CHECK(at_20 > 4 * at_13);
-    CHECK(fair_day(26).foraging_h > at_20);
-}
-
-// Source: Burgett and Morse 1974, "The time of natural swarming in honey bees" (from memory): most swarms leave between
-// 10 and 14 h, the middle near noon within 1.5 h; extension texts: not below 15 C.
-TEST_CASE("the hours fit for leaving centre on noon and most lie before 14 h") {
-    const DayOfSky day = fair_day(26);
-    double sum = 0;
-    double mean = 0;
-    double before_14 = 0;
-    for (std::size_t hour = 0; hour < 24; ++hour) {
-        const double fit = day.departure[hour];
-        sum += fit;
-        mean += fit * (static_cast<double>(hour) + 0.5);
-        before_14 += hour < 14 ? fit : 0;
-    }
-    CHECK(std::abs(mean / sum - 12) < 1.5);
-    CHECK(before_14 / sum > 0.7);
-    for (const float fit : fair_day(14.5).departure) CHECK(fit == 0);
-}
 
 // Source: Parton and Logan 1981, "A model for diurnal variation in soil and air temperature", who report a mean
 // absolute error of about 1.2 C at 1.5 m (from memory): the limit here, for the whole day and for the bias of the hours
