@@ -84,8 +84,9 @@ struct Queen {
 /// Where a colony stands between two swarms.
 enum class SwarmEpisode {
     none,
-    preparing,  ///< cells begun under the old queen
-    cast        ///< the prime swarm is gone, young queens are coming
+    preparing,   ///< cells begun under the old queen
+    cast,        ///< the prime swarm is gone, young queens are coming
+    superseding  ///< a few cells are raised to replace a failing queen; nobody leaves
 };
 
 /// The daily hazard of beginning queen cells, taken apart. Each part is between 0 and 1, save the last two.
@@ -118,7 +119,8 @@ struct Colony {
     std::int64_t drones = 0;
     double honey_g = 0;
     double pollen_g = 0;
-    std::int64_t comb_cells = 0;
+    std::int64_t comb_cells = 0;        ///< of both sizes
+    std::int64_t drone_comb_cells = 0;  ///< of them, large enough for drones
 
     Queen queen;
     Ages<queen_days> queen_cells;   ///< by age from the egg
@@ -149,6 +151,8 @@ std::int64_t nest_bees(const Colony& colony);
 std::int64_t young_bees(const Colony& colony);
 std::int64_t sealed_brood(const Colony& colony);
 std::int64_t all_brood(const Colony& colony);
+/// Queen cells of every age, ripe ones included.
+std::int64_t queens_in_cells(const Colony& colony);
 /// Cells a full cavity holds.
 double cells_of_cavity(const Colony& colony, const ColonyParameters& parameters);
 /// Cells taken by brood and stores.
@@ -184,13 +188,21 @@ struct DayOfColony {
     std::int64_t brood_taken = 0;     ///< by the keeper
     std::int64_t foraging_began = 0;  ///< nest bees that took up foraging; negative: foragers went back
     std::int64_t foragers_died = 0;
-    std::int64_t cells_begun = 0;  ///< queen cells
+    std::int64_t cells_begun = 0;      ///< queen cells
+    std::int64_t cells_capped = 0;     ///< queen cells
+    std::int64_t cells_torn_down = 0;  ///< queen cells, by bees or keeper
+    std::int64_t queens_emerged = 0;
     double honey_in_g = 0;
     double honey_eaten_g = 0;
     double honey_to_wax_g = 0;
     double honey_fed_g = 0;    ///< by the keeper
     double honey_taken_g = 0;  ///< by the keeper, and what is left behind by a dead colony
-    std::int64_t comb_built = 0;
+    double pollen_in_g = 0;
+    double pollen_eaten_g = 0;
+    double pollen_left_g = 0;           ///< left behind by a dead colony
+    std::int64_t comb_built = 0;        ///< cells of both sizes
+    std::int64_t drone_comb_built = 0;  ///< of them, large enough for drones
+    std::int64_t comb_given = 0;        ///< by the keeper
 };
 
 /// One day: weather, forage, laying, ageing, deaths, stores, comb, crowding, queen cells, the keeper's visit.

@@ -25,6 +25,10 @@ std::int64_t all_brood(const Colony& colony) {
     return colony.workers.all() + colony.drone_brood.all();
 }
 
+std::int64_t queens_in_cells(const Colony& colony) {
+    return colony.queen_cells.sum() + colony.ripe_queens;
+}
+
 double cells_of_cavity(const Colony& colony, const ColonyParameters& parameters) {
     return colony.volume_l * parameters.comb_cells_per_l;
 }

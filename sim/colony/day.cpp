@@ -17,6 +17,7 @@ void end_if_spent(Colony& colony, const Outside& outside, const ColonyParameters
     today.drones_died += colony.drones;
     today.brood_died += all_brood(colony);
     today.honey_taken_g += colony.honey_g;
+    today.pollen_left_g += colony.pollen_g;
     colony.nest = {};
     colony.older_nest = colony.winter_bees = colony.foragers = colony.drones = 0;
     colony.workers = {};
@@ -32,6 +33,9 @@ struct Before {
     std::int64_t drones;
     std::int64_t brood;
     double honey_g;
+    double pollen_g;
+    std::int64_t comb;
+    std::int64_t queens_in_cells;
 };
 
 void must_hold(bool holds, const char* what, const Colony& colony, Day day) {
@@ -51,6 +55,10 @@ void check_balance(const Colony& colony, const Before& before, const DayOfColony
     const double honey_g =
         before.honey_g + t.honey_in_g + t.honey_fed_g - t.honey_eaten_g - t.honey_to_wax_g - t.honey_taken_g;
     must_hold(std::abs(colony.honey_g - honey_g) < 1e-6 && colony.honey_g >= 0, "grams of honey", colony, day);
+    const double pollen_g = before.pollen_g + t.pollen_in_g - t.pollen_eaten_g - t.pollen_left_g;
+    must_hold(std::abs(colony.pollen_g - pollen_g) < 1e-6 && colony.pollen_g >= 0, "grams of pollen", colony, day);
+    must_hold(colony.comb_cells == before.comb + t.comb_built + t.comb_given, "cells of comb", colony, day);
+    must_hold(t.cells_torn_down >= 0, "queen cells", colony, day);
 }
 
 }  // namespace
@@ -59,7 +67,8 @@ DayOfColony live_one_day(Colony& colony, const DayOfSky& sky, Day day, const Col
                          const Chance& chance) {
     DayOfColony today;
     if (!colony.alive) return today;
-    const Before before{adults(colony), colony.drones, all_brood(colony), colony.honey_g};
+    const Before before{adults(colony),  colony.drones,     all_brood(colony),      colony.honey_g,
+                        colony.pollen_g, colony.comb_cells, queens_in_cells(colony)};
     Stream luck = chance.stream(Purpose::colony_day, colony.id, day);
 
     const Outside outside = look_outside(colony, sky, parameters);
@@ -68,10 +77,11 @@ DayOfColony live_one_day(Colony& colony, const DayOfSky& sky, Day day, const Col
     keep_house(colony, outside, parameters, luck, today);
     lay_eggs(colony, outside, parameters, luck, today);
     prepare_to_swarm(colony, outside, day, parameters, chance, today);
-    tend_queen(colony, sky, day, parameters, chance, luck);
+    tend_queen(colony, sky, day, parameters, chance, luck, today);
     visit_by_keeper(colony, outside, day, parameters, chance, today);
     end_if_spent(colony, outside, parameters, luck, today);
 
+    today.cells_torn_down = before.queens_in_cells + today.cells_begun - today.queens_emerged - queens_in_cells(colony);
     check_balance(colony, before, today, day);
     return today;
 }

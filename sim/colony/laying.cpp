@@ -28,7 +28,9 @@ double season_share(const Outside& outside, const ColonyParameters& p) {
 /// Stored pollen keeps some brood going; most waits for fresh pollen.
 double pollen_share(const Colony& colony, const Outside& outside, const ColonyParameters& p) {
     const double fresh = share_reared(outside.pollen, p.laying_half_fresh_pollen);
-    return share_fed(colony.pollen_g, p.laying_half_pollen_g) *
+    // A young nest has little comb for pollen: half of what that holds does as well.
+    const double half_g = std::min(p.laying_half_pollen_g, 1 + pollen_room_g(colony, p) / 2);
+    return share_fed(colony.pollen_g, half_g) *
            (p.laying_stored_pollen_share + (1 - p.laying_stored_pollen_share) * fresh);
 }
 
@@ -61,7 +63,9 @@ void lay_eggs(Colony& colony, const Outside& outside, const ColonyParameters& pa
     if (laid == 0) return;
     std::int64_t drones = 0;
     if (!outside.days.falls() && static_cast<double>(adults(colony)) >= parameters.drone_min_workers) {
-        drones = std::min(laid, round_at_random(luck, parameters.drone_egg_share * static_cast<double>(laid)));
+        const std::int64_t wanted = round_at_random(luck, parameters.drone_egg_share * static_cast<double>(laid));
+        const std::int64_t room = std::max<std::int64_t>(0, colony.drone_comb_cells - colony.drone_brood.all());
+        drones = std::min({laid, wanted, room});
     }
     colony.workers.ages[0] += laid - drones;
     colony.workers.eggs += laid - drones;

@@ -6,7 +6,7 @@ namespace maybough {
 namespace {
 
 bool has_cells(const Colony& colony) {
-    return colony.queen_cells.sum() + colony.ripe_queens > 0;
+    return queens_in_cells(colony) > 0;
 }
 
 /// A split takes its share of bees and brood elsewhere; the old queen stays.
@@ -34,6 +34,7 @@ void split(Colony& colony, double share, double u, DayOfColony& today) {
 
 void deal_with_cells(Colony& colony, Stream& luck, const ColonyParameters& p, DayOfColony& today) {
     if (colony.management.control == CellControl::leave || !has_cells(colony)) return;
+    if (colony.episode == SwarmEpisode::superseding) return;  // two or three cells: the keeper lets them be
     if (!bernoulli(luck, colony.management.cell_finding)) return;
     if (colony.queen.state != QueenState::laying) {
         // Cells are needed when the old queen is gone: all but one are cut.
@@ -52,7 +53,8 @@ void balance_stores(Colony& colony, const Outside& outside, const ColonyParamete
     if (in_use > p.keeper_super_full) {
         const double more_l = std::clamp(colony.management.max_volume_l - colony.volume_l, 0.0, p.keeper_super_l);
         colony.volume_l += more_l;
-        colony.comb_cells += static_cast<std::int64_t>(more_l * p.comb_cells_per_l * p.keeper_super_drawn);
+        today.comb_given = static_cast<std::int64_t>(more_l * p.comb_cells_per_l * p.keeper_super_drawn);
+        colony.comb_cells += today.comb_given;
         const double surplus_g = colony.honey_g - p.keeper_reserve_g;
         if (surplus_g > p.keeper_crop_g) {
             colony.honey_g -= surplus_g;

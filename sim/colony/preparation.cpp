@@ -75,6 +75,7 @@ void prepare_to_swarm(Colony& colony, const Outside& outside, Day day, const Col
     // Cells ripen; a queen that is ready stays in her cell while another is loose or the old one is there.
     if (colony.episode != SwarmEpisode::none) {
         colony.ripe_queens += colony.queen_cells.turn();
+        today.cells_capped = colony.queen_cells[queen_capped_day];
         ++colony.episode_days;
     }
     if (colony.no_cells_for_days > 0) --colony.no_cells_for_days;

@@ -13,6 +13,11 @@ inline double rise(double x, double half, double width) {
     return 1 / (1 + std::exp((half - x) / width));
 }
 
+/// Pollen that the comb has room for.
+inline double pollen_room_g(const Colony& colony, const ColonyParameters& p) {
+    return static_cast<double>(colony.comb_cells) * p.pollen_comb_share * p.pollen_per_cell_g;
+}
+
 /// What today's sky means to this colony.
 struct Outside {
     double nectar = 0;  ///< on offer, 1 = a good flow
@@ -45,7 +50,7 @@ void lay_eggs(Colony& colony, const Outside& outside, const ColonyParameters& pa
 void prepare_to_swarm(Colony& colony, const Outside& outside, Day day, const ColonyParameters& parameters,
                       const Chance& chance, DayOfColony& today);
 void tend_queen(Colony& colony, const DayOfSky& sky, Day day, const ColonyParameters& parameters, const Chance& chance,
-                Stream& luck);
+                Stream& luck, DayOfColony& today);
 
 void visit_by_keeper(Colony& colony, const Outside& outside, Day day, const ColonyParameters& parameters,
                      const Chance& chance, DayOfColony& today);

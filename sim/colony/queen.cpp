@@ -13,17 +13,47 @@ void set_state(Queen& queen, QueenState state) {
 }
 
 /// Worker larvae young enough are raised as queens when the queen is lost. The cells start as larvae a day old.
-void raise_emergency_queens(Colony& colony, const ColonyParameters& p) {
+void raise_emergency_queens(Colony& colony, const ColonyParameters& p, DayOfColony& today) {
     if (colony.workers.eggs + colony.workers.ages[egg_days] == 0) return;
     constexpr std::size_t age_of_larva = egg_days + 1;  // the youngest larvae are chosen
     colony.queen_cells[age_of_larva] += static_cast<std::int64_t>(p.emergency_cells);
+    today.cells_begun += static_cast<std::int64_t>(p.emergency_cells);
     colony.episode = SwarmEpisode::cast;
     colony.episode_days = 0;
 }
 
-void emerge(Colony& colony, Stream& luck, const ColonyParameters& p) {
+/// A few cells to replace a queen that fails but still lays.
+void supersede(Colony& colony, const ColonyParameters& p, DayOfColony& today) {
+    colony.queen_cells[0] += static_cast<std::int64_t>(p.supersedure_cells);
+    today.cells_begun += static_cast<std::int64_t>(p.supersedure_cells);
+    colony.episode = SwarmEpisode::superseding;
+    colony.episode_days = 0;
+}
+
+void emerge(Colony& colony, Stream& luck, const ColonyParameters& p, DayOfColony& today) {
     --colony.ripe_queens;
+    ++today.queens_emerged;
     colony.queen = {QueenState::virgin, 0, lognormal(luck, 1, p.strength_sd_ln), 0};
+    if (colony.episode == SwarmEpisode::superseding) end_episode(colony);
+}
+
+/// The laying queen's own fate: she may fail, at once or so that her colony replaces her in time.
+void age_laying_queen(Colony& colony, const DayOfSky& sky, Day day, const ColonyParameters& p, const Chance& chance,
+                      Stream& luck, DayOfColony& today) {
+    const double years = std::max(1.0, colony.queen.age_days / days_per_year);
+    const double failing = p.queen_failure_per_day * years * years;
+    const double u = luck.uniform();
+    const bool replaced_in_time = sky.foraging_h > 0 && u < failing * p.supersedure_share;
+    if (u < failing && !replaced_in_time) {
+        if (colony.episode == SwarmEpisode::preparing) colony.episode = SwarmEpisode::cast;
+        set_state(colony.queen, QueenState::none);
+        if (colony.episode == SwarmEpisode::none) raise_emergency_queens(colony, p, today);
+    } else if (replaced_in_time && colony.episode == SwarmEpisode::none) {
+        supersede(colony, p, today);
+    } else if (colony.episode == SwarmEpisode::superseding && colony.ripe_queens > 0) {
+        Stream mating = chance.stream(Purpose::colony_mating, colony.id, day, 1);
+        emerge(colony, mating, p, today);
+    }
 }
 
 void fly_to_mate(Colony& colony, const DayOfSky& sky, const ColonyParameters& p, Stream& luck) {
@@ -49,24 +79,18 @@ void end_episode(Colony& colony) {
 }
 
 void tend_queen(Colony& colony, const DayOfSky& sky, Day day, const ColonyParameters& parameters, const Chance& chance,
-                Stream& luck) {
+                Stream& luck, DayOfColony& today) {
     Queen& queen = colony.queen;
     queen.age_days += 1;
     ++queen.days_in_state;
     switch (queen.state) {
-        case QueenState::laying: {
-            const double years = std::max(1.0, queen.age_days / days_per_year);
-            if (bernoulli(luck, parameters.queen_failure_per_day * years * years)) {
-                if (colony.episode == SwarmEpisode::preparing) colony.episode = SwarmEpisode::cast;
-                set_state(queen, QueenState::none);
-                if (colony.episode == SwarmEpisode::none) raise_emergency_queens(colony, parameters);
-            }
+        case QueenState::laying:
+            age_laying_queen(colony, sky, day, parameters, chance, luck, today);
             return;
-        }
         case QueenState::none:
             if (colony.ripe_queens > 0) {
                 Stream mating = chance.stream(Purpose::colony_mating, colony.id, day, 1);
-                emerge(colony, mating, parameters);
+                emerge(colony, mating, parameters, today);
             }
             return;
         case QueenState::virgin: {

@@ -28,6 +28,8 @@ Colony overwintered_colony(const DrawnColony& drawn, const HiveManagement& manag
 
     const double nest_l = std::min(drawn.volume_l, parameters.start_nest_max_l);
     colony.comb_cells = static_cast<std::int64_t>(cells_of_cavity(colony, parameters));
+    colony.drone_comb_cells =
+        static_cast<std::int64_t>(parameters.drone_comb_share * static_cast<double>(colony.comb_cells));
     const double bees = lognormal(luck, parameters.start_bees_per_l * nest_l, parameters.start_bees_sd_ln);
     colony.winter_bees = round_at_random(luck, bees);
     const double most_g =

@@ -37,8 +37,8 @@ constexpr double grams_per_mg = 1e-3;
 void gather(Colony& colony, const Outside& outside, const ColonyParameters& p, DayOfColony& today) {
     const double hours = static_cast<double>(colony.foragers) * outside.foraging_h * colony.forage_luck;
     if (!(hours > 0)) return;
-    const double pollen_room_g = static_cast<double>(colony.comb_cells) * p.pollen_comb_share * p.pollen_per_cell_g;
-    const double want = std::max(0.0, 1 - colony.pollen_g / std::min(p.pollen_wanted_g, 1 + pollen_room_g));
+    const double room_for_pollen_g = pollen_room_g(colony, p);
+    const double want = std::max(0.0, 1 - colony.pollen_g / std::min(p.pollen_wanted_g, 1 + room_for_pollen_g));
     const double for_pollen = p.pollen_forager_share * want;
     // Bees keep part of the comb for brood; nectar may fill what is free of the rest.
     const double comb = static_cast<double>(colony.comb_cells);
@@ -49,18 +49,34 @@ void gather(Colony& colony, const Outside& outside, const ColonyParameters& p, D
     const double crops_g = static_cast<double>(adults(colony)) * grams_per_mg * p.crop_honey_mg;
     const double nectar_g = std::min(std::max(room_g, crops_g - colony.honey_g),
                                      hours * (1 - for_pollen) * outside.nectar * p.honey_per_forager_h_g);
-    colony.pollen_g += hours * for_pollen * outside.pollen * p.pollen_per_forager_h_g;
+    today.pollen_in_g = std::min(std::max(0.0, room_for_pollen_g - colony.pollen_g),
+                                 hours * for_pollen * outside.pollen * p.pollen_per_forager_h_g);
+    colony.pollen_g += today.pollen_in_g;
     colony.honey_g += std::max(0.0, nectar_g);
     today.honey_in_g = std::max(0.0, nectar_g);
 }
 
+/// The first comb of a new nest is for workers; part of the later is for drones, up to their usual share.
+void build_drone_comb(Colony& colony, const ColonyParameters& p, DayOfColony& today) {
+    if (today.workers_emerged == 0 || today.comb_built == 0) return;
+    const double wanted =
+        p.drone_comb_share * cells_of_cavity(colony, p) - static_cast<double>(colony.drone_comb_cells);
+    const double part = p.drone_comb_building_share * static_cast<double>(today.comb_built);
+    today.drone_comb_built = static_cast<std::int64_t>(std::max(0.0, std::min(wanted, part)));
+    colony.drone_comb_cells += today.drone_comb_built;
+}
+
 /// Comb is built from nectar coming in while the nest needs room; a colony without comb builds from what it carries.
-void build(Colony& colony, const ColonyParameters& p, Stream& luck, DayOfColony& today) {
+void build(Colony& colony, const Outside& outside, const ColonyParameters& p, Stream& luck, DayOfColony& today) {
     const double room = cells_of_cavity(colony, p) - static_cast<double>(colony.comb_cells);
     if (!(room >= 1) || !(colony.warmth_c > p.laying_half_tmax_c)) return;
     const double in_use = cells_in_use(colony, p) / std::max(1.0, static_cast<double>(colony.comb_cells));
-    const double need = rise(in_use, p.comb_need_full, p.comb_need_width);
-    const double builders = static_cast<double>(colony.nest.sum()) * p.comb_cells_per_bee_day * need;
+    const double season =
+        outside.days.falls() ? rise(outside.days.hours, p.comb_falling_daylight_h, p.comb_falling_width_h) : 1;
+    const double need = season * rise(in_use, p.comb_need_full, p.comb_need_width);
+    // Bees of any age build where the young are few.
+    const double builders =
+        static_cast<double>(colony.nest.sum() + colony.older_nest) * p.comb_cells_per_bee_day * need;
     const double reserve_g = static_cast<double>(adults(colony)) * grams_per_mg * p.comb_reserve_mg;
     const double spare_g = std::max(0.0, colony.honey_g - reserve_g) * p.comb_honey_share;
     const double affordable = std::max(today.honey_in_g, spare_g) / p.honey_per_comb_cell_g;
@@ -71,6 +87,7 @@ void build(Colony& colony, const ColonyParameters& p, Stream& luck, DayOfColony&
     colony.honey_g -= wax_g;
     today.honey_to_wax_g = wax_g;
     today.comb_built = built;
+    build_drone_comb(colony, p, today);
 }
 
 /// Nurses eat the youngest larvae when food fails.
@@ -120,11 +137,12 @@ void keep_house(Colony& colony, const Outside& outside, const ColonyParameters& 
     const double pollen_wanted_g = larvae * grams_per_mg * parameters.larva_pollen_mg;
     const double pollen_eaten_g = std::min(colony.pollen_g, pollen_wanted_g);
     colony.pollen_g -= pollen_eaten_g;
+    today.pollen_eaten_g = pollen_eaten_g;
     const double fed =
         std::min(wanted_g > 0 ? eaten_g / wanted_g : 1.0, pollen_wanted_g > 0 ? pollen_eaten_g / pollen_wanted_g : 1.0);
     if (fed < 1 && larvae > 0) eat_larvae(colony, 1 - fed, luck, today);
 
-    build(colony, parameters, luck, today);
+    build(colony, outside, parameters, luck, today);
 }
 
 }  // namespace maybough

@@ -11,9 +11,9 @@
     ROW(after_share_sd, "1", 0.08, 0, 0.3, fixed, 0.03, 0.15, assumed, "", "spread of that share") \
     ROW(leave_per_fit_day, "1", 0.7, 0, 1, fixed, 0.5, 0.95, derived, "within two days of the first capping: Winston 1980", "chance that a prepared colony leaves on a perfectly fit day") \
     ROW(after_leave_per_fit_day, "1", 0.55, 0, 1, fixed, 0.3, 0.9, derived, "afterswarms 1-4 days apart: Winston 1987; Gilley and Tarpy 2005", "the same for afterswarms") \
-    ROW(after_half_bees, "bees", 15000, 500, 60000, fixed, 6000, 18000, fitted, "0.5-0.7 cast one: Gilley and Tarpy 2005; Winston 1980", "workers and sealed brood at which half of the colonies cast an afterswarm") \
+    ROW(after_half_bees, "bees", 16000, 500, 60000, fixed, 6000, 18000, fitted, "0.5-0.7 cast one: Gilley and Tarpy 2005; Winston 1980", "workers and sealed brood at which half of the colonies cast an afterswarm") \
     ROW(after_width_bees, "bees", 3000, 100, 30000, fixed, 1500, 6000, assumed, "", "width of that rise") \
-    ROW(after_number_half_bees, "bees", 2000, 0, 30000, fixed, 0, 5000, assumed, "", "what each afterswarm before adds to that number") \
+    ROW(after_number_half_bees, "bees", 1000, 0, 30000, fixed, 0, 5000, assumed, "", "what each afterswarm before adds to that number") \
     ROW(min_bees, "bees", 1200, 100, 10000, fixed, 800, 2500, published, "0.17 kg the lightest: Villa 2004", "a swarm smaller than this does not leave") \
     ROW(max_swarms, "1", 5, 1, 8, fixed, 4, 6, from_memory, "Winston 1987: up to four afterswarms", "swarms a colony casts in a year at most") \
     ROW(honey_per_bee_mg, "mg", 40, 0, 80, fixed, 30, 50, from_memory, "Combs 1972", "honey a bee of a swarm carries") \

@@ -1,12 +1,9 @@
 // Brood ages: a day is a day, castes emerge when they should; without a queen a colony dwindles.
 #include <doctest/doctest.h>
 
-#include "colony/colony.hpp"
-#include "colony/days.hpp"
-#include "colony/nests.hpp"
+#include "experiments/made_days.hpp"
 
 using namespace maybough;
-using namespace maybough_test;
 
 TEST_CASE("ages turn without skipping") {
     Ages<5> ages;
@@ -59,4 +56,44 @@ TEST_CASE("without a queen a summer colony dwindles to a tenth in 5 to 12 weeks"
     }
     CHECK(day >= 5 * 7);
     CHECK(day <= 12 * 7);
+}
+
+TEST_CASE("a failing queen is superseded without a swarm: a few cells, a virgin, a laying daughter") {
+    ColonyParameters p;
+    p.queen_failure_per_day = 1;
+    p.supersedure_share = 1;
+    Colony colony = overwintered_colony(wild_nest(4), {}, {}, {});
+    DayOfColony today = live_one_day(colony, fair_day(), {0}, p, {});
+    CHECK(colony.episode == SwarmEpisode::superseding);
+    CHECK(today.cells_begun == 3);
+    CHECK(colony.queen.state == QueenState::laying);
+    CHECK_FALSE(prime_is_due(colony));
+    CHECK_FALSE(afterswarm_is_due(colony));
+    p.queen_failure_per_day = 0;
+    std::int64_t emerged = 0;
+    for (int day = 1; day < 45; ++day) {
+        today = live_one_day(colony, fair_day(), {day}, p, {});
+        emerged += today.queens_emerged;
+        if (emerged == 0) CHECK(colony.queen.state == QueenState::laying);
+        CHECK_FALSE(prime_is_due(colony));
+        if (day == static_cast<int>(queen_days)) CHECK(colony.queen.state == QueenState::virgin);
+    }
+    CHECK(emerged == 1);
+    CHECK(colony.episode == SwarmEpisode::none);
+    CHECK(colony.queen.state == QueenState::laying);
+    CHECK(colony.queen.age_days < 45);
+}
+
+TEST_CASE("drones are reared only in drone comb, which a new nest builds after its own workers emerge") {
+    Colony colony = founded_colony({9}, {}, {12000, true, 480, 365}, 42, ordinary_country, {0}, {}, {});
+    std::int64_t emerged = 0;
+    for (int day = 0; day < 60; ++day) {
+        const DayOfColony today = live_one_day(colony, fair_day(), {day}, {}, {});
+        emerged += today.workers_emerged;
+        if (emerged == 0) CHECK(colony.drone_comb_cells == 0);
+        CHECK(colony.drone_brood.all() <= colony.drone_comb_cells);
+        CHECK(colony.drone_comb_cells <= colony.comb_cells);
+        CHECK(today.drone_comb_built <= today.comb_built);
+    }
+    CHECK(colony.drone_comb_cells > 0);
 }

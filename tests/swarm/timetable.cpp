@@ -1,129 +1,13 @@
-// The timetable of swarming in made weather: cells, prime swarm, delay by foul days, virgin, afterswarms.
+// Swarms leave: what they take, who casts none, clipped queens, weather that holds them back, and who is hived.
 #include <doctest/doctest.h>
 
-#include "colony/days.hpp"
-#include "colony/years.hpp"
+#include "experiments/lives.hpp"
 
 using namespace maybough;
-using namespace maybough_test;
-
-namespace {
-
-/// A crowded colony whose first egg in a queen cup is laid on day 0.
-Colony about_to_prepare(std::uint32_t number, const Chance& chance) {
-    Colony colony = overwintered_colony(wild_nest(number), {}, {}, chance);
-    for (std::size_t age = 0; age < nest_ages; ++age) colony.nest[age] = 600;
-    for (std::size_t age = 0; age < worker_days; ++age) colony.workers.ages[age] = 900;
-    colony.workers.eggs = 2700;
-    colony.workers.larvae = 5400;
-    colony.workers.sealed = 10800;
-    colony.winter_bees = 0;
-    colony.foragers = 4000;
-    colony.hazard_limit = 0;
-    return colony;
-}
-
-struct Story {
-    int begun = -1;
-    int prime = -1;
-    int virgin = -1;
-    std::vector<int> after;
-    double share = 0;
-};
-
-/// Foul days from day `foul_from` on, `foul_days` of them; all others fair.
-Story tell(std::uint32_t number, int foul_from, int foul_days) {
-    const Chance chance{21, number};
-    ColonyParameters p;
-    p.give_up_per_day = p.give_up_bad_per_day = p.give_up_dearth_per_day = 0;  // the timetable alone is looked at
-    Colony colony = about_to_prepare(number, chance);
-    Story story;
-    for (Day day{0}; day.value < 45; day = day + 1) {
-        const bool foul = day.value >= foul_from && day.value < foul_from + foul_days;
-        const DayOfSky sky = foul ? foul_day() : fair_day();
-        if (live_one_day(colony, sky, day, p, chance).cells_begun > 0 && story.begun < 0) story.begun = day.value;
-        const std::int64_t before = adults(colony);
-        const auto swarm = issue_swarm(colony, sky, day, {}, chance);
-        if (swarm && swarm->prime && story.prime < 0) {
-            story.prime = day.value;
-            story.share = static_cast<double>(swarm->bees) / static_cast<double>(before);
-        }
-        if (swarm && !swarm->prime) story.after.push_back(day.value);
-        if (story.prime >= 0 && story.virgin < 0 && colony.queen.state == QueenState::virgin) story.virgin = day.value;
-    }
-    return story;
-}
-
-}  // namespace
-
-TEST_CASE("prime swarm 8 to 10 days after the first egg in fair weather, a day later for each foul day") {
-    double fair_sum = 0;
-    double foul_sum = 0;
-    int by_day_10 = 0;
-    int n = 0;
-    for (std::uint32_t number = 0; number < 60; ++number) {
-        const Story fair = tell(number, 0, 0);
-        const Story foul = tell(number, 8, 3);
-        REQUIRE(fair.begun == 0);
-        CHECK(fair.prime >= 8);
-        by_day_10 += fair.prime <= 10 ? 1 : 0;
-        CHECK(foul.prime >= 11);
-        fair_sum += fair.prime;
-        foul_sum += foul.prime;
-        ++n;
-    }
-    // 0.7 a day from day 8 on: 1 - 0.3^3 = 0.973 by day 10; four standard errors of 0.021.
-    CHECK(by_day_10 >= (0.973 - 4 * 0.021) * n);
-    CHECK(fair_sum / n >= 8);
-    CHECK(fair_sum / n <= 10);
-    CHECK(foul_sum / n - fair_sum / n == doctest::Approx(3).epsilon(0.34));
-}
-
-TEST_CASE("first virgin 7 to 8 days after the prime swarm, afterswarms 8 to 10 days after, then 1 to 4 apart") {
-    std::vector<int> virgin;
-    std::vector<int> first;
-    double gaps = 0;
-    int n_gaps = 0;
-    for (std::uint32_t number = 0; number < 120; ++number) {
-        const Story story = tell(number, 0, 0);
-        if (story.virgin >= 0) virgin.push_back(story.virgin - story.prime);
-        if (!story.after.empty()) first.push_back(story.after[0] - story.prime);
-        for (std::size_t i = 1; i < story.after.size(); ++i) {
-            gaps += story.after[i] - story.after[i - 1];
-            ++n_gaps;
-        }
-    }
-    REQUIRE(virgin.size() > 50);
-    REQUIRE(first.size() > 30);
-    std::sort(virgin.begin(), virgin.end());
-    std::sort(first.begin(), first.end());
-    CHECK(virgin[virgin.size() / 2] >= 6);
-    CHECK(virgin[virgin.size() / 2] <= 10);
-    CHECK(first[first.size() / 2] >= 7);
-    CHECK(first[first.size() / 2] <= 12);
-    REQUIRE(n_gaps > 0);
-    CHECK(gaps / n_gaps >= 1);
-    CHECK(gaps / n_gaps <= 4);
-}
-
-TEST_CASE("about three quarters of the workers leave with the prime swarm") {
-    // Rangel and Seeley 2012: mean 0.75. Spread 0.06, n = 200: standard error 0.004.
-    double sum = 0;
-    int n = 0;
-    for (std::uint32_t number = 0; number < 200; ++number) {
-        const Story story = tell(number, 0, 0);
-        if (story.prime < 0) continue;
-        CHECK(story.share >= 0.55);
-        CHECK(story.share <= 0.95);
-        sum += story.share;
-        ++n;
-    }
-    CHECK(sum / n == doctest::Approx(0.75).epsilon(0.03 / 0.75));
-}
 
 TEST_CASE("a swarm takes its bees and honey out of the colony, and the queen with it") {
     const Chance chance{2, 1};
-    Colony colony = about_to_prepare(1, chance);
+    Colony colony = crowded_colony(1, {}, chance);
     const std::int64_t bees = adults(colony);
     const double honey_g = colony.honey_g;
     const Departing gone = take_swarm(colony, 0.75, 0.04, 0.5);
@@ -139,7 +23,7 @@ TEST_CASE("founders' own founders cast no more, and ids tell who cast what") {
     const ColonyId founder = founder_of(prime);
     const ColonyId last = founder_of(swarm_of(founder, 0));
     const Chance chance{2, 5};
-    Colony colony = about_to_prepare(1, chance);
+    Colony colony = crowded_colony(1, {}, chance);
     colony.id = last;
     for (int day = 0; day < 30; ++day) {
         live_one_day(colony, fair_day(), {day}, {}, chance);
@@ -147,16 +31,67 @@ TEST_CASE("founders' own founders cast no more, and ids tell who cast what") {
     }
 }
 
-TEST_CASE("a clipped queen keeps the prime swarm at home") {
-    const Chance chance{21, 3};
-    Colony colony = about_to_prepare(3, chance);
-    colony.management.managed = true;
-    colony.management.clipped_queen = true;
-    for (int day = 0; day < 40; ++day) {
-        live_one_day(colony, fair_day(), {day}, {}, chance);
-        const auto swarm = issue_swarm(colony, fair_day(), {day}, {}, chance);
-        if (swarm) CHECK_FALSE(swarm->prime);
+TEST_CASE("a clipped queen keeps the prime swarm at home; a virgin may lead one later") {
+    int lost = 0;
+    int led_by_virgin = 0;
+    for (std::uint32_t number = 0; number < 20; ++number) {
+        const Chance chance{21, number};
+        Colony colony = crowded_colony(number, {}, chance);
+        colony.management.managed = true;
+        colony.management.clipped_queen = true;
+        bool queenless = false;
+        int swarms = 0;
+        for (int day = 0; day < 40; ++day) {
+            live_one_day(colony, fair_day(), {day}, {}, chance);
+            const std::int64_t before = adults(colony);
+            const auto swarm = issue_swarm(colony, fair_day(), {day}, {}, chance);
+            if (!swarm) CHECK(adults(colony) == before);
+            queenless = queenless || colony.queen.state == QueenState::none;
+            if (swarm) {
+                CHECK_FALSE(swarm->prime);
+                ++swarms;
+            }
+        }
+        lost += queenless ? 1 : 0;
+        led_by_virgin += swarms > 0 ? 1 : 0;
     }
+    CHECK(lost >= 10);
+    CHECK(led_by_virgin >= 5);
+}
+
+TEST_CASE("long foul weather makes a colony give its swarm up; its cells are torn down and the old queen stays") {
+    int gave_up = 0;
+    for (std::uint32_t number = 0; number < 30; ++number) {
+        const Chance chance{23, number};
+        Colony colony = crowded_colony(number, {}, chance);
+        live_one_day(colony, fair_day(), {0}, {}, chance);
+        REQUIRE(colony.episode == SwarmEpisode::preparing);
+        std::int64_t torn = 0;
+        for (int day = 1; day < 20; ++day) {
+            torn += live_one_day(colony, foul_day(), {day}, {}, chance).cells_torn_down;
+            CHECK_FALSE(issue_swarm(colony, foul_day(), {day}, {}, chance));
+        }
+        CHECK(torn > 0);
+        gave_up += colony.episode == SwarmEpisode::none && colony.queen.state == QueenState::laying ? 1 : 0;
+    }
+    CHECK(gave_up >= 28);  // a queen fails now and then
+}
+
+TEST_CASE("the hazard of beginning cells is the product of its parts, each readable and between 0 and 1") {
+    const ColonyParameters p;
+    Colony colony = crowded_colony(1, p, {});
+    const Preparation part = preparation_of(colony, 0.8, {14, 0.04}, p);
+    for (const double share : {part.crowding, part.young_bees, part.thin_scent, part.forage, part.day_length}) {
+        CHECK(share > 0);
+        CHECK(share < 1);
+    }
+    CHECK(part.per_day == doctest::Approx(p.prepare_per_day * part.crowding * part.young_bees * part.thin_scent *
+                                          part.forage * part.day_length * part.queen_age * part.readiness));
+    Colony roomy = colony;
+    roomy.volume_l *= 3;
+    CHECK(preparation_of(roomy, 0.8, {14, 0.04}, p).per_day < 0.5 * part.per_day);
+    colony.queen.age_days *= 2;
+    CHECK(preparation_of(colony, 0.8, {14, 0.04}, p).queen_age > part.queen_age);
 }
 
 TEST_CASE("clusters near people are hived more often") {
