@@ -101,6 +101,7 @@ std::vector<Finding> lures(const Parameters& parameters, std::uint32_t seed) {
     combed_and_lured.comb = 1;
     const Taken bare = side_by_side(box(31, 1), box(31), p, seed);
     const Taken comb = side_by_side(box(31, 1), combed, p, seed);
+    const Taken used = side_by_side(combed_and_lured, combed, p, seed);
     const Taken both = side_by_side(combed_and_lured, box(31, 1), p, seed);
     const std::string schmidt_2001 = "Schmidt 2001, Honey bee swarm selection of nest cavities (and a letter on 1990)";
     return {against_count("lured box taken before a bare one, share", 19, 23, bare.share(), bare.moved,
@@ -108,6 +109,8 @@ std::vector<Finding> lures(const Parameters& parameters, std::uint32_t seed) {
                           "pheromone"),
             against_count("lured box taken before one with old comb and no lure, share", 13, 16, comb.share(),
                           comb.moved, schmidt_2001),
+            against_count("used box with comb, lured, taken before one without lure, share", 19, 20, used.share(),
+                          used.moved, schmidt_2001),
             judged("lured box with comb taken before a lured one without, share", "no synergy", both, 0.4, 0.6,
                    "even to within ten points", schmidt_2001)};
 }
