@@ -1,10 +1,15 @@
 // The scout experiments, in the order of MODEL.md.
-#include "experiments/experiments.hpp"
+#include "experiments/scouts_setup.hpp"
 
 namespace maybough {
 
 std::vector<Experiment> scout_experiments() {
-    return {};
+    std::vector<Experiment> all;
+    for (auto topic : {watched_hunts(), far_searching_hunts(), box_trials(), quorum_trials(), dance_rule_models(),
+                       trap_programmes()}) {
+        all.insert(all.end(), topic.begin(), topic.end());
+    }
+    return all;
 }
 
 }  // namespace maybough

@@ -24,6 +24,7 @@ struct TrapKind {
     double transfer_hours = 0.3;  ///< moving a fresh catch into a hive; grows with comb when it has no frames
     double comb = 0;              ///< old comb put in, 0..1
     double dryness = 1;
+    bool plate = false;  ///< a metal plate about the entrance, which animals cannot gnaw wide
     double mass_kg = 6;
     int owned = 0;  ///< already there: no material or building cost
 };
@@ -52,6 +53,16 @@ struct Outage {
     Day until{0};
 };
 
+/// A stretch of days in which a hung trap is worse than it was made, but open.
+struct Wear {
+    enum class Cause {
+        gnawed,   ///< entrance gnawed wide; the next visit mends it
+        spoiled,  ///< old comb eaten by moths; the next visit clears it out, and it is gone for the season
+    } cause{};
+    Day from{0};
+    Day until{0};
+};
+
 /// The life of one set trap apart from swarms: its site, visits and mishaps.
 struct TrapSeason {
     SiteId site;
@@ -61,6 +72,7 @@ struct TrapSeason {
     Day take_down{0};
     std::vector<Day> visits;
     std::vector<Outage> outages;
+    std::vector<Wear> wear;
     std::vector<Day> lured_on;
 };
 TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const TrapKind& kind, const Spot& spot,
@@ -77,8 +89,9 @@ Day next_visit(const TrapSeason& trap, Day day);
 struct Taking {
     Day taken{0};
     double waited_days = 0;
-    double hours = 0;  ///< of work for taking it
-    double value = 0;  ///< worth of the swarm, after losses by waiting and cutting out
+    double hours = 0;   ///< of work for taking it
+    double value = 0;   ///< worth of the swarm, after losses by waiting and cutting out
+    bool gone = false;  ///< stolen with the trap before the keeper came
     bool queen_lost = false;
 };
 Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const TrapKind& kind, const Keeper& keeper,

@@ -29,6 +29,12 @@ double value_by_date(const Keeper& keeper, Date first_day, Day caught, const Kee
     const double early = days_left / parameters.late_ramp_days;
     return early * keeper.swarm_value + (1 - early) * keeper.late_swarm_value;
 }
+/// Whether the trap was stolen after the swarm moved in and before the keeper came for it.
+bool stolen_with(const TrapSeason& trap, Day caught, Day taken) {
+    return std::any_of(trap.outages.begin(), trap.outages.end(), [&](const Outage& outage) {
+        return outage.cause == Outage::Cause::stolen && outage.from >= caught && outage.from < taken;
+    });
+}
 }  // namespace
 
 Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const TrapKind& kind, const Keeper& keeper,
@@ -51,6 +57,11 @@ Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const 
                    std::min(parameters.size_limit, std::pow(size, parameters.size_exponent)) *
                    (1 - parameters.cutout_loss * cut_out);
     if (taking.queen_lost) taking.value *= parameters.queenless_share;
+    if (stolen_with(trap, caught, taking.taken)) {
+        taking.gone = true;
+        taking.value = 0;
+        taking.hours = 0;
+    }
     return taking;
 }
 

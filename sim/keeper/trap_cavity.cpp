@@ -16,6 +16,10 @@ double lure_release(const TrapSeason& trap, double shade, Day day, const KeeperP
     const double speed = 1 + parameters.lure_sun_speed * (1 - shade);
     return std::exp2(-age_days * speed / parameters.lure_half_life_days);
 }
+bool worn(const TrapSeason& trap, Wear::Cause cause, Day day) {
+    return std::any_of(trap.wear.begin(), trap.wear.end(),
+                       [&](const Wear& wear) { return wear.cause == cause && wear.from < day && day <= wear.until; });
+}
 }  // namespace
 
 Cavity trap_cavity(const TrapSeason& trap, const TrapSetting& setting, const TrapKind& kind, const Spot& spot, Day day,
@@ -23,11 +27,12 @@ Cavity trap_cavity(const TrapSeason& trap, const TrapSetting& setting, const Tra
     Cavity cavity;
     cavity.volume_l = kind.volume_l;
     cavity.entrance_area_cm2 = kind.entrance_area_cm2;
+    if (worn(trap, Wear::Cause::gnawed, day)) cavity.entrance_area_cm2 *= parameters.gnawed_entrance_ratio;
     cavity.height_m = setting.height_m;
     cavity.facing_deg = setting.facing_deg;
     cavity.shade = std::clamp(spot.shade, 0.0, 1.0);
     cavity.visibility = std::clamp(spot.visibility, 0.0, 1.0);
-    cavity.comb = kind.comb;
+    cavity.comb = worn(trap, Wear::Cause::spoiled, day) ? 0 : kind.comb;
     cavity.dryness = kind.dryness;
     cavity.lure = lure_release(trap, cavity.shade, day, parameters);
     return cavity;

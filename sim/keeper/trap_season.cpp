@@ -40,9 +40,31 @@ namespace {
 double daily_chance(double per_100_days) {
     return -std::expm1(-per_100_days / 100);
 }
+
+/// Gnawing and moths, each day's luck keyed by place and day alone like that of the mishaps.
+void add_wear(TrapSeason& trap, const TrapKind& kind, const KeeperParameters& parameters, const Chance& chance) {
+    constexpr std::uint32_t gnawing = 1;  // numbers of the decision within keeper_tenant; 0 is the tenant itself
+    constexpr std::uint32_t moths = 2;
+    const double gnaw = kind.plate ? 0 : daily_chance(parameters.gnaw_per_100_days);
+    const double spoil = kind.comb > 0 ? daily_chance(parameters.moths_per_100_days) : 0;
+    Day mended = trap.hang;
+    bool spoiled = false;
+    for (Day day = trap.hang; day < trap.take_down; day = day + 1) {
+        Stream gnawer = chance.stream(Purpose::keeper_tenant, trap.site, day, gnawing);
+        if (bernoulli(gnawer, gnaw) && mended <= day) {
+            mended = next_visit(trap, day + 1);
+            trap.wear.push_back({Wear::Cause::gnawed, day, mended});
+        }
+        Stream moth = chance.stream(Purpose::keeper_tenant, trap.site, day, moths);
+        if (bernoulli(moth, spoil) && !spoiled) {
+            spoiled = true;
+            trap.wear.push_back({Wear::Cause::spoiled, day, trap.take_down});
+        }
+    }
+}
 }  // namespace
 
-TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const TrapKind& /*kind*/, const Spot& spot,
+TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const TrapKind& kind, const Spot& spot,
                             const Keeper& keeper, const KeeperParameters& parameters, const Chance& chance) {
     TrapSeason trap;
     trap.site = trap_site(spot.at);
@@ -52,6 +74,7 @@ TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const
     trap.take_down = {std::max(setting.hang.value, setting.take_down.value)};
     trap.visits = visit_days(setting);
     trap.lured_on = lure_days(setting, trap.visits, keeper);
+    add_wear(trap, kind, parameters, chance);
 
     // Each day's luck is keyed by place and day alone, so that hanging a week earlier shifts nothing later. What
     // happens on a day happens after that day's visit.

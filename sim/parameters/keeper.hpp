@@ -8,6 +8,9 @@
     ROW(tenant_per_100_days, "1", 0.12, 0, 5, fixed, 0.05, 0.3, practice, "5 to 20 % of boxes lost to use by others in a season, a guess of the trade", "expected times in 100 days that ants, wasps or birds take a hung trap") \
     ROW(damage_per_100_days, "1", 0.04, 0, 5, fixed, 0.01, 0.1, assumed, "", "expected times in 100 days that wind or animals bring a hung trap down or open it") \
     ROW(theft_per_100_days, "1", 0.01, 0, 5, fixed, 0.003, 0.05, practice, "1 to 5 % of boxes lost in a year, a guess of the trade", "expected times in 100 days that a hung trap is stolen or destroyed for good") \
+    ROW(gnaw_per_100_days, "1", 0.05, 0, 5, fixed, 0.01, 0.2, assumed, "", "expected times in 100 days that an animal gnaws a hung trap's entrance wide, where no plate guards it") \
+    ROW(gnawed_entrance_ratio, "1", 4, 1, 20, fixed, 2, 8, assumed, "", "area of a gnawed entrance against the one that was made") \
+    ROW(moths_per_100_days, "1", 0.3, 0, 5, fixed, 0.1, 1, assumed, "common practice, no published source: old comb in an empty box seldom lasts a summer", "expected times in 100 days that wax moths spoil the old comb in a hung trap; it draws no swarm from then on") \
     ROW(mend_minutes, "min", 20, 0, 240, fixed, 10, 45, practice, "", "work to clear out a tenant or to mend a trap at a visit")
 
 #define MAYBOUGH_KEEPER_LURE_ROWS(ROW) \

@@ -12,6 +12,8 @@
     ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
     ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
     ROW(find_length_m, "m", 350, 50, 5000, fixed, 350, 350, derived, "search length for which the chance of a find holds; over a longer one the same effort is spread thinner", "search length at which find_chance holds") \
+    ROW(company_find_gain, "1", 0.1, 0, 1, fixed, 0, 0.3, assumed, "Seeley 2010, from memory: bees at the entrance fan scent and draw others; size assumed", "share by which each bee outside a site raises the chance that a searching scout of her swarm comes upon it, up to a quorum's bees") \
+    ROW(early_flights, "1", 1, 0, 6, fixed, 0, 3, from_memory, "Lindauer 1955; Rangel, Griffin and Seeley 2010: some scouts look at sites in the days before the swarm leaves", "search flights of each scout before the swarm left its hive; she knows what she found when it hangs") \
     ROW(visibility_find_ratio, "1", 1.75, 1, 4, fixed, 1.5, 2, derived, "Seeley and Morse 1978: exposed boxes are taken sooner, not preferred", "how much more often a cavity in plain sight is found than a hidden one") \
     ROW(volume_coefficient, "1", 1.23, 0, 6, ratio, 0.88, 3, fitted, "Seeley 1977; Schmidt and Hurley 1995; Seeley and Buhrman 2001; see tools/fit_traps. High end: Ithaca swarms that almost never took 17.5 l", "a in the volume term -a (ln V/V0)^2 of the log-odds") \
     ROW(volume_best_l, "l", 40, 10, 100, fixed, 30, 50, published, "Seeley and Morse 1976, Seeley 1977", "volume V0 that swarms like best") \
@@ -26,6 +28,7 @@
     ROW(lure_finding_share, "1", 0.5, 0, 1, fixed, 0.2, 0.8, assumed, "paired counts mix finding and choosing", "share of the lure's effect that acts by easier finding") \
     ROW(shade_log_odds, "1", 0.7, -2, 4, additive, -0.06, 1.46, fitted, "Seeley, Morse and Nowogrodzki 1989; see tools/fit_traps", "log-odds of full shade against full sun") \
     ROW(dryness_log_odds, "1", 0, -1, 2, fixed, 0, 0.5, published, "Seeley and Morse 1978: no preference shown", "log-odds of a dry cavity against a wet one") \
+    ROW(distance_log_odds_per_km, "1/km", 0, -1, 1, fixed, 0, 0.4, from_memory, "Lindauer 1955, Seeley and Morse 1977: farther places preferred, Seeley, Morse and Nowogrodzki 1989: distance unimportant; 0 by default", "log-odds of a site a kilometre farther from the swarm against one as good nearer") \
     ROW(first_dance_runs, "1", 100, 10, 400, fixed, 60, 150, from_memory, "Seeley and Buhrman 2001: 100-150 runs for the best site, 30-60 for a poor one", "waggle runs of the first dance for a site of log-odds 0") \
     ROW(dance_slope, "1", 0.4, 0, 2, fixed, 0.3, 0.5, fitted, "by simulated paired trials, so that the log-odds of choice equal the difference of the scores", "change of ln(first dance) for one unit of log-odds") \
     ROW(most_dance_runs, "1", 250, 50, 1000, fixed, 200, 300, assumed, "", "longest first dance") \
@@ -40,20 +43,22 @@
     ROW(rest_min, "min", 30, 2, 240, fixed, 20, 60, assumed, "", "mean time an uncommitted scout rests between flights") \
     ROW(retire_rest_min, "min", 90, 2, 480, fixed, 30, 180, assumed, "", "mean rest of a scout that gave a site up") \
     ROW(follow_half_share, "1", 0.1, 0.001, 2, fixed, 0.05, 0.2, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by tests/published/scouts", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
-    ROW(recruit_success, "1", 0.6, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of recruits that find a place close by") \
+    ROW(recruit_success, "1", 0.7, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of recruits that find a place close by") \
     ROW(recruit_length_m, "m", 4000, 200, 20000, fixed, 2000, 8000, assumed, "", "distance over which the recruits' success falls by the factor e") \
     ROW(first_visit_min, "min", 20, 2, 180, fixed, 15, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
     ROW(visit_min, "min", 7, 1, 120, fixed, 5, 15, assumed, "", "mean duration of a later visit") \
     ROW(home_min, "min", 50, 0.5, 120, fixed, 10, 60, assumed, "", "mean pause at the cluster between a dance and the next visit") \
     ROW(switch_chance, "1", 0.06, 0, 1, fixed, 0.02, 0.2, derived, "Seeley 2003: 23 of 27 losers retired before following a rival", "share of a returning scout's chance to follow that goes to following a rival before she has retired") \
+    ROW(break_retire_chance, "1", 0.05, 0, 1, fixed, 0, 0.2, assumed, "", "chance that a scout gives her site up over a night or a spell without flight") \
     ROW(stop_chance, "1", 0.2, 0, 1, fixed, 0.05, 0.4, assumed, "Seeley et al. 2012", "chance that a dancer leaving the floor gives another one an effective stop signal, if she dances for another site") \
     ROW(quorum_outside, "1", 15, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum in a large swarm") \
     ROW(quorum_least, "1", 5, 1, 50, fixed, 3, 8, assumed, "", "quorum of the smallest swarms") \
     ROW(quorum_scout_share, "1", 0.03, 0, 1, fixed, 0.02, 0.05, assumed, "", "quorum of smaller swarms as a share of their scouts, up to that of large ones") \
-    ROW(outside_share, "1", 0.3, 0.05, 1, fixed, 0.25, 0.5, derived, "Seeley and Visscher 2003, 2009 account: 15 outside, 30-50 inside", "chance that a visitor is outside") \
+    ROW(outside_share, "1", 0.25, 0.05, 1, fixed, 0.23, 0.5, derived, "Seeley and Visscher 2003, 2009 account: 15 outside, 30-50 inside, so 15 of 45 to 65", "chance that a visitor is outside") \
     ROW(warm_up_min, "min", 60, 5, 240, fixed, 40, 80, published, "Seeley and Buhrman 1999; Seeley, Visscher and Passino 2006", "piping and warming between the quorum and lift-off") \
     ROW(swarm_flight_ms, "m/s", 2.5, 0.5, 8, fixed, 2, 3, from_memory, "Seeley, Morse and Visscher 1979; Beekman et al. 2006", "speed of the flying swarm") \
     ROW(settle_min, "min", 15, 0, 120, fixed, 10, 30, assumed, "", "slow start of the flying swarm and entering of its home") \
+    ROW(robbed_days, "d", 7, 0, 60, fixed, 3, 21, assumed, "common practice, no published source: a dead colony's stores are robbed out in about a week", "days for which robbers crowd the nest of a colony that died; no swarm takes it before they are done") \
     ROW(honey_mg_per_bee_day, "mg", 6, 0.5, 30, fixed, 4, 12, derived, "Combs 1972; Otis et al. 1981: a swarm's load of 35-40 mg a bee lasts 3-10 days", "honey that a clustered bee uses in a day") \
     ROW(longest_hunt_days, "d", 14, 1, 40, fixed, 10, 21, from_memory, "Lindauer 1955: up to two weeks in bad weather", "days after which the swarm gives up") \
     ROW(open_nest_chance, "1", 0.5, 0, 1, fixed, 0.3, 0.8, assumed, "Lindauer 1955: nests in the open are rare", "chance that a swarm that gives up builds in the open rather than disperses")

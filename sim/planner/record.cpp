@@ -37,6 +37,7 @@ bool reaches_a_spot(const Scenario& scenario, Point at, double reach_m) {
 std::vector<SiteOffer> natural_sites(const Backdrop& backdrop, const Swarm& swarm, const ScoutParameters& parameters) {
     std::vector<SiteOffer> sites;
     for (const std::uint32_t index : backdrop.finder.near(swarm.at)) {
+        if (backdrop.cavity_free_h[index] > hour_of_year(swarm.day, swarm.hour)) continue;
         const NaturalSite& site = backdrop.land.cavities[index];
         const double away_m = distance_m(swarm.at, site.at);
         const double weight = find_weight(site.cavity, away_m, parameters);

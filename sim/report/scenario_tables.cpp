@@ -79,6 +79,7 @@ const Columns<TrapKind>& kind_columns() {
         list.add("transfer_hours", "h", MAYBOUGH_PLACE(transfer_hours));
         list.add("comb", "1", MAYBOUGH_PLACE(comb));
         list.add("dryness", "1", MAYBOUGH_PLACE(dryness));
+        list.add("plate", "1 = yes", MAYBOUGH_PLACE(plate));
         list.add("mass_kg", "kg", MAYBOUGH_PLACE(mass_kg));
         list.add("owned", "1", MAYBOUGH_PLACE(owned));
         return list;

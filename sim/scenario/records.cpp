@@ -80,6 +80,7 @@ const FieldsOf<TrapKind>& kind_fields() {
         {{"transfer_hours", optional, 0, 24, "hours to move a fresh catch into a hive"}, &T::transfer_hours},
         {{"comb", optional, 0, 1, "old comb put in: 0 none, 1 a frame or more"}, &T::comb},
         {{"dryness", optional, 0, 1, "0 wet inside, 1 dry"}, &T::dryness},
+        {{"plate", optional, 0, 1, "whether a metal plate guards the entrance from animals that gnaw"}, &T::plate},
         {{"mass_kg", optional, 0.1, 100, "mass of the empty trap in kilograms"}, &T::mass_kg},
         {{"owned", optional, 0, 10000, "number already there, without cost"}, &T::owned},
     };

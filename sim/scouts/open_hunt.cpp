@@ -27,6 +27,8 @@ HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     r.switch_chance = p.switch_chance;
     r.stop_chance = p.stop_chance;
     r.outside_below = below(p.outside_share);
+    r.break_retire_below = below(p.break_retire_chance);
+    r.company_gain = p.company_find_gain;
     const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
     r.quorum = static_cast<std::int32_t>(std::lround(quorum));
     r.decay_runs = static_cast<float>(p.decay_runs);
@@ -53,10 +55,37 @@ void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm
         site.recruit_below = below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
         site.travel_ticks = static_cast<float>(offer.distance_m / p.flight_ms / 60 * ticks_per_minute);
         Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day, offer.id.value);
-        const double liking =
-            offer.log_odds + p.taste_sd * static_cast<double>(state.laws->normal[taste.word() >> 24U]);
+        const double liking = offer.log_odds + p.distance_log_odds_per_km * offer.distance_m / 1000 +
+                              p.taste_sd * static_cast<double>(state.laws->normal[taste.word() >> 24U]);
         site.first_runs = static_cast<float>(p.first_dance_runs * std::exp(p.dance_slope * liking));
         state.sites.push_back(site);
+    }
+}
+
+/// The site that a scout found before the swarm left, or -1: one uniform for all her early flights, on the same
+/// cumulative chances as a search flight.
+std::int32_t known_before(const HuntState& state, double early_flights, std::uint32_t word) {
+    if (!(early_flights > 0)) return -1;
+    const auto u = static_cast<std::uint64_t>(static_cast<double>(word) / early_flights);
+    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), u,
+                                      [](std::uint64_t x, const HuntedSite& s) { return x < s.find_below; });
+    return hit == state.sites.end() ? -1 : static_cast<std::int32_t>(hit - state.sites.begin());
+}
+
+/// Every scout begins at rest, or on the way to the site that she knows from before.
+void send_out(HuntState& state, const ScoutParameters& p) {
+    for (std::uint32_t scout = 0; scout < state.scout_count; ++scout) {
+        Scout& bee = state.scouts[scout];
+        bee = {};
+        const Block words = draw_block(state, scout);
+        bee.site = known_before(state, p.early_flights, words[1]);
+        bee.fresh = bee.site >= 0;
+        if (bee.fresh && state.trace != nullptr) {
+            const SiteId site = state.sites[static_cast<std::size_t>(bee.site)].id;
+            state.trace->push_back({0, HuntEvent::Kind::found, static_cast<int>(scout), site, 0});
+        }
+        schedule(state, scout, bee.fresh ? Doing::going : Doing::resting,
+                 exponential_ticks(*state.laws, state.rates.rest, words[2]));
     }
 }
 
@@ -84,11 +113,7 @@ void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> 
             std::exp(p.dance_slope * p.judgement_error * static_cast<double>(state.laws->normal[i])));
     }
     state.wheel.clear(state.scout_count);
-    for (std::uint32_t scout = 0; scout < state.scout_count; ++scout) {
-        state.scouts[scout] = {};
-        const Block words = draw_block(state, scout);
-        schedule(state, scout, Doing::resting, exponential_ticks(*state.laws, state.rates.rest, words[2]));
-    }
+    send_out(state, p);
 }
 
 }  // namespace maybough

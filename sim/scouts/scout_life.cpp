@@ -80,17 +80,40 @@ void follow(HuntState& state, std::uint32_t scout, std::uint32_t leader, std::ui
     schedule(state, scout, Doing::resting, now + state.rates.search + rest);
 }
 
-/// A search flight: its one uniform falls on a site or, above all of them, on nothing. A new site at the end of the
-/// list can only turn nothing into a find.
+/// The site to which a searching scout is drawn by bees of her swarm at its door, or -1. The chances stand in the order
+/// of the sites, so that a site without bees outside changes nothing for the others.
+std::int32_t drawn_by_company(const HuntState& state, std::uint32_t word) {
+    const double gain = state.rates.company_gain;
+    const double most = gain * state.rates.quorum * static_cast<double>(state.sites.back().find_below);
+    if (static_cast<double>(word) >= most) return -1;
+    double cumulative = 0;
+    std::uint64_t below = 0;
+    for (std::size_t i = 0; i < state.sites.size(); ++i) {
+        const HuntedSite& site = state.sites[i];
+        cumulative += gain * std::min(site.outside, state.rates.quorum) * static_cast<double>(site.find_below - below);
+        below = site.find_below;
+        if (static_cast<double>(word) < cumulative) return static_cast<std::int32_t>(i);
+    }
+    return -1;
+}
+
+/// The site at the end of a search flight, or -1: its one uniform falls on a site or, above all of them, on nothing. A
+/// new site at the end of the list can only turn nothing into a find.
+std::int32_t come_upon(const HuntState& state, const Block& words) {
+    if (state.sites.empty()) return -1;
+    if (words[1] >= state.sites.back().find_below) return drawn_by_company(state, words[3]);
+    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), std::uint64_t{words[1]},
+                                      [](std::uint64_t u, const HuntedSite& s) { return u < s.find_below; });
+    return static_cast<std::int32_t>(hit - state.sites.begin());
+}
+
 void search(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour, const Block& words) {
-    if (state.sites.empty() || words[1] >= state.sites.back().find_below) {
+    const std::int32_t index = come_upon(state, words);
+    if (index < 0) {
         const std::uint32_t rest = exponential_ticks(*state.laws, state.rates.rest, words[2]);
         schedule(state, scout, Doing::resting, now + state.rates.search + rest);
         return;
     }
-    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), std::uint64_t{words[1]},
-                                      [](std::uint64_t u, const HuntedSite& s) { return u < s.find_below; });
-    const auto index = static_cast<std::int32_t>(hit - state.sites.begin());
     tell(state, Kind::found, hour, scout, index, 0);
     set_out(state, scout, index, true, now + std::max(1U, state.rates.search / 2));
 }
@@ -236,6 +259,7 @@ void break_off(HuntState& state, std::uint32_t now) {
         bee.sensed = false;
         const Block words = draw_block(state, scout);
         const std::uint32_t rest = exponential_ticks(*state.laws, state.rates.rest, words[2]);
+        if (words[0] < state.rates.break_retire_below) bee.site = -1;
         if (bee.site < 0) {
             schedule(state, scout, Doing::resting, now + rest);
         } else {

@@ -57,8 +57,9 @@ struct HuntRates {
     float rest, retire_rest, first_visit, visit, home, ticks_per_run;
     std::uint32_t search;
     double follow_half, switch_chance, stop_chance;
-    std::uint64_t outside_below;
+    std::uint64_t outside_below, break_retire_below;
     std::int32_t quorum;
+    double company_gain;
     float decay_runs, least_runs, most_runs;
     float standards;  ///< factor on first dances, grown as the swarm lowers its standards
 };

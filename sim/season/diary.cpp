@@ -42,7 +42,7 @@ namespace {
 ColonyDiary diary_of(const Colony& colony, int apiary, Day first, const Backdrop& backdrop,
                      const Parameters& parameters, const Chance& chance) {
     ColonyDiary diary{colony.id, colony.at, colony.origin, colony.volume_l, apiary, first, {}, {}, false};
-    diary.cast = live_and_cast(colony, first, backdrop.sky, parameters, chance, &diary);
+    diary.cast = live_and_cast(colony, first, backdrop.sky, parameters, chance, &diary).cast;
     return diary;
 }
 

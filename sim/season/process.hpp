@@ -11,11 +11,6 @@ namespace maybough {
 /// further, since nothing a trap catches comes later.
 inline constexpr int last_swarm_day = 288;
 
-/// A colony is lived through and its swarms are let go, day by day from `from`; the swarms it cast. `diary`, where
-/// given, receives its days.
-std::vector<Swarm> live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
-                                 const Chance& chance, ColonyDiary* diary = nullptr);
-
 /// Adds the day that `colony` has just lived.
 void write_diary(ColonyDiary& diary, const Colony& colony, const DayOfColony& today);
 
@@ -27,8 +22,20 @@ Colony colony_founded(const Scenario& scenario, const Backdrop& backdrop, const 
 /// The natural cavity of this id.
 const NaturalSite& cavity_of(const Backdrop& backdrop, SiteId site);
 
-/// The cavities that scouts of a swarm hanging at `hangs_at` can find, all open, in increasing id.
-std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, Point hangs_at, const ScoutParameters& parameters);
+/// What came of a colony's year: the swarms it cast, and the day it died, forever_day where it lived on.
+struct ColonyYear {
+    std::vector<Swarm> cast;
+    Day died{0};
+};
+inline constexpr Day forever_day{1 << 20};
+
+/// The colony is lived through and its swarms are let go, day by day from `from`. `diary`, where given, receives its
+/// days.
+ColonyYear live_and_cast(Colony colony, Day from, const SkyYear& sky, const Parameters& parameters,
+                         const Chance& chance, ColonyDiary* diary = nullptr);
+
+/// The cavities that scouts of `swarm` can find, free when it hangs, in increasing id.
+std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, const Swarm& swarm, const ScoutParameters& parameters);
 
 /// Order in which swarms hang: day, hour, id.
 bool hangs_before(const Swarm& a, const Swarm& b);

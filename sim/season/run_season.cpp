@@ -144,7 +144,8 @@ void found_colony(SeasonState& season, const Pending& pending, double now_h) {
             season.memo.founders
                 .emplace(key, live_and_cast(colony_founded(season.scenario, season.backdrop, swarm, pending.hunt.site,
                                                            now_h, season.parameters, season.chance),
-                                            day_at(now_h) + 1, season.backdrop.sky, season.parameters, season.chance))
+                                            day_at(now_h) + 1, season.backdrop.sky, season.parameters, season.chance)
+                                  .cast)
                 .first;
     }
     for (const Swarm& late : known->second) {
@@ -283,7 +284,7 @@ SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, 
             const Swarm swarm = season.to_hang[season.next_to_hang++];
             const bool known = original < backdrop.swarms.size() && backdrop.swarms[original].id == swarm.id;
             hang(season, swarm,
-                 known ? backdrop.natural_offers[original] : natural_offers(backdrop, swarm.at, parameters.scouts));
+                 known ? backdrop.natural_offers[original] : natural_offers(backdrop, swarm, parameters.scouts));
             original += known ? 1 : 0;
         }
     }

@@ -19,6 +19,7 @@ struct Backdrop {
     DrawnLand land;
     std::vector<Swarm> swarms;                           ///< in order of day and hour, of colonies alive at the start
     std::vector<double> cavity_log_odds;                 ///< of each of land.cavities
+    std::vector<double> cavity_free_h;                   ///< of each: free of bees and robbers from this hour on
     std::vector<std::vector<SiteOffer>> natural_offers;  ///< per swarm: cavities its scouts can find, all open
     SiteFinder finder;                                   ///< over land.cavities, within scouts' reach
     std::int64_t colonies_died = 0;

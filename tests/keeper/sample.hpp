@@ -48,6 +48,8 @@ inline KeeperParameters no_mishaps() {
     parameters.tenant_per_100_days = 0;
     parameters.damage_per_100_days = 0;
     parameters.theft_per_100_days = 0;
+    parameters.gnaw_per_100_days = 0;
+    parameters.moths_per_100_days = 0;
     return parameters;
 }
 

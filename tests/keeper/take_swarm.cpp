@@ -107,3 +107,16 @@ TEST_CASE("queens are lost as often as stated, by a swarm's own luck") {
     const double p = parameters.queen_loss_moving;
     CHECK(std::abs(lost - n * p) < 4 * std::sqrt(n * p * (1 - p)));
 }
+
+TEST_CASE("a swarm that waits in a stolen trap is gone with it") {
+    const TrapSetting setting = sample_setting();
+    TrapSeason trap = plan_trap_season(setting, 0, sample_kind(), sample_spot(), {}, safe_queens(), {1, 0});
+    const auto taken_with_theft_on = [&](Day stolen) {
+        trap.outages = {{Outage::Cause::stolen, stolen, trap.take_down}};
+        return take_swarm(swarm_of_bees(11500), {113}, trap, sample_kind(), {}, first_day, safe_queens(), {1, 0});
+    };
+    CHECK(taken_with_theft_on({115}).gone);
+    CHECK(taken_with_theft_on({115}).value == 0);
+    CHECK_FALSE(taken_with_theft_on({119}).gone);  // taken on day 119, before
+    CHECK(taken_with_theft_on({119}).value > 0);
+}

@@ -163,3 +163,57 @@ TEST_CASE("a fresh vial brings the release back to one") {
     CHECK(lure_on(132) < 0.75);
     CHECK(lure_on(133) == 1);
 }
+
+TEST_CASE("animals gnaw entrances as often as stated, never a plated one, and the next visit mends them") {
+    KeeperParameters parameters = no_mishaps();
+    parameters.gnaw_per_100_days = 2;
+    TrapKind plated = sample_kind();
+    plated.plate = true;
+    double open_days = 0, gnawed = 0;
+    for (std::uint32_t replicate = 0; replicate < 300; ++replicate) {
+        const Chance chance{6, replicate};
+        CHECK(plan_trap_season(sample_setting(), 0, plated, sample_spot(), {}, parameters, chance).wear.empty());
+        const TrapSeason trap = season_of(sample_setting(), parameters, chance);
+        open_days += 112;
+        for (const Wear& wear : trap.wear) {
+            CHECK(wear.cause == Wear::Cause::gnawed);
+            CHECK(wear.until == next_visit(trap, wear.from + 1));
+            const auto entrance_on = [&](Day day) {
+                return trap_cavity(trap, sample_setting(), sample_kind(), sample_spot(), day, parameters)
+                    .entrance_area_cm2;
+            };
+            const double made = sample_kind().entrance_area_cm2;
+            CHECK(entrance_on(wear.from + 1) == made * parameters.gnawed_entrance_ratio);
+            CHECK(entrance_on(wear.until + 1) <= made * parameters.gnawed_entrance_ratio);
+            gnawed += 1;
+            open_days -= wear.until - wear.from - 1;
+        }
+    }
+    const double chance = -std::expm1(-0.02);
+    CHECK(std::abs(gnawed - chance * open_days) < 4 * std::sqrt(chance * open_days));  // binomial, z = 4
+}
+
+TEST_CASE("moths spoil old comb for the rest of the season, and trouble no trap without comb") {
+    KeeperParameters parameters = no_mishaps();
+    parameters.moths_per_100_days = 1;
+    TrapKind bare = sample_kind();
+    bare.comb = 0;
+    int spoiled = 0;
+    constexpr int n = 600;
+    for (std::uint32_t replicate = 0; replicate < n; ++replicate) {
+        const Chance chance{7, replicate};
+        CHECK(plan_trap_season(sample_setting(), 0, bare, sample_spot(), {}, parameters, chance).wear.empty());
+        const TrapSeason trap = season_of(sample_setting(), parameters, chance);
+        if (trap.wear.empty()) continue;
+        ++spoiled;
+        REQUIRE(trap.wear.size() == 1);
+        const auto comb_on = [&](Day day) {
+            return trap_cavity(trap, sample_setting(), sample_kind(), sample_spot(), day, parameters).comb;
+        };
+        CHECK(comb_on(trap.wear[0].from) == 1);
+        CHECK(comb_on(trap.wear[0].from + 1) == 0);
+        CHECK(comb_on(trap.take_down) == 0);
+    }
+    const double p = -std::expm1(-1.12);  // 112 days at 1 in 100
+    CHECK(std::abs(spoiled - n * p) < 4 * std::sqrt(n * p * (1 - p)));
+}

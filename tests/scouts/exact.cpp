@@ -19,6 +19,7 @@ ScoutParameters one_scout() {
     p.longest_hunt_days = 1e4;
     p.honey_mg_per_bee_day = 1e-6;
     p.find_chance = 0.05;
+    p.early_flights = 0;
     return p;
 }
 }  // namespace

@@ -143,3 +143,65 @@ TEST_CASE("a swarm with stores gives up after the longest hunt") {
     CHECK(hunt(swarm, {}, fine_sky(30), {}, Chance{1, 1}).arrival_h == doctest::Approx(24 * 14));
     CHECK(hunt(swarm, {}, fine_sky(2), {}, Chance{1, 1}).outcome == HuntOutcome::dispersed);  // the sky ends first
 }
+
+TEST_CASE("some scouts know a site when the swarm hangs, as many as their early flights find") {
+    ScoutParameters p;
+    p.find_chance = 0.01;
+    const auto sky = fine_sky(2);
+    const std::vector<SiteOffer> sites{{{1}, 200, 1, 0}, {{2}, 300, 2, 0}};
+    for (const double flights : {0.0, 1.0, 4.0}) {
+        p.early_flights = flights;
+        double known = 0;
+        double scouts = 0;
+        for (unsigned n = 0; n < 40; ++n) {
+            HuntTrace trace;
+            scouts += hunt(swarm_number(n), sites, sky, p, Chance{1, n}, &trace).scouts;
+            for (const HuntEvent& event : trace) {
+                known += event.kind == HuntEvent::Kind::found && event.hour == 0 ? 1 : 0;
+            }
+        }
+        const double expected = 0.03 * flights * scouts;  // binomial, z = 4
+        CHECK(std::abs(known - expected) <= 4 * std::sqrt(expected));
+    }
+}
+
+TEST_CASE("bees at a site's door draw searching scouts of their swarm to it") {
+    ScoutParameters p;
+    p.follow_half_share = 1e9;  // nobody follows a dance: all come by searching
+    p.quorum_least = p.quorum_outside = 60;
+    const auto sky = fine_sky(3);
+    const std::vector<SiteOffer> sites{{{1}, 200, 10, 2}};
+    const auto finders = [&](double gain) {
+        p.company_find_gain = gain;
+        double count = 0;
+        for (unsigned n = 0; n < 20; ++n) {
+            HuntTrace trace;
+            hunt(swarm_number(n), sites, sky, p, Chance{1, n}, &trace);
+            for (const HuntEvent& event : trace) count += event.kind == HuntEvent::Kind::found ? 1 : 0;
+        }
+        return count;
+    };
+    const double alone = finders(0);
+    CHECK(finders(1) > alone + 4 * std::sqrt(2 * alone));  // counts near Poisson, z = 4
+}
+
+TEST_CASE("supporters that give their site up over night start anew in the morning") {
+    ScoutParameters p;
+    p.quorum_least = p.quorum_outside = 1000;  // no decision
+    const auto sky = fine_sky(3);
+    const auto morning_visits = [&](double chance) {
+        p.break_retire_chance = chance;
+        double count = 0;
+        for (unsigned n = 0; n < 10; ++n) {
+            HuntTrace trace;
+            hunt(swarm_number(n), natural_sites(n, 10, p), sky, p, Chance{1, n}, &trace);
+            // Hung at noon: hours 20 to 21 are the second day's first hour of flight.
+            for (const HuntEvent& event : trace) {
+                count += event.kind == HuntEvent::Kind::visited && event.hour >= 20 && event.hour < 21 ? 1 : 0;
+            }
+        }
+        return count;
+    };
+    CHECK(morning_visits(0) > 100);
+    CHECK(morning_visits(1) < 0.3 * morning_visits(0));  // new finds alone
+}

@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <ctime>
 #include <numbers>
+#include <string_view>
 #include <vector>
 
 #include "scouts/laws.hpp"
@@ -183,9 +184,32 @@ void compare(std::uint32_t scouts, std::uint32_t sites) {
         ours_median, ours_min / hunts, ours_median / toy_median, (ours_median / ours_min) / (toy_median / toy_min));
 }
 
+/// The toy's own law, for the same toy written in another simulator.
+void describe_toy() {
+    constexpr std::uint32_t decisions = 400;
+    Toy toy;
+    std::vector<double> us;
+    double minutes = 0;
+    double best = 0;
+    double undecided = 0;
+    for (std::uint32_t n = 0; n < decisions; ++n) {
+        const double before = cpu_us();
+        minutes += toy.decide(n);
+        us.push_back(cpu_us() - before);
+        best += toy.winner == 0 ? 1 : 0;
+        undecided += toy.winner < 0 ? 1 : 0;
+    }
+    std::printf("%.1f us, best site %.2f, undecided %.2f, %.0f min\n", median(us), best / decisions,
+                undecided / decisions, minutes / decisions);
+}
+
 }  // namespace
 
-int main() {
+int main(int count, char** words) {
+    if (count > 1 && std::string_view(words[1]) == "--toy") {
+        describe_toy();
+        return 0;
+    }
     std::printf("One house-hunt, processor time on one core, median of 300 (goal: 500 us, at most 3 toy hunts)\n");
     compare(300, 10);
     compare(300, 30);
