@@ -29,7 +29,7 @@ add_test(NAME "report: replays in a browser"
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
 set_tests_properties("report: replays in a browser" PROPERTIES FIXTURES_REQUIRED report_replay LABELS command
                                                                TIMEOUT 300)
-set_tests_properties("report: pages in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
+set_tests_properties("report: pages in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 600)
 add_test(NAME "published/report: agenda read back"
          COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/published/report/agenda_read_back.py ${report_sample})
 set_tests_properties("published/report: agenda read back" PROPERTIES FIXTURES_REQUIRED report_page LABELS published
