@@ -2,7 +2,7 @@
 #include <boost/program_options/value_semantic.hpp>
 #include <iostream>
 
-#include "command/command_line.hpp"
+#include "command/outputs.hpp"
 
 namespace maybough {
 
@@ -28,16 +28,19 @@ int run_learn(const Request& request) {
         throw InputError("command line", "no catch log is named", "give --log FILE: CSV with year,spot,swarms");
     }
     const CatchLog log = read_catch_log(request.get<std::string>("log"), scenario);
-    const OutputFolder folder(request, scenario, {"learn.txt", "beliefs.json", "unknowns.csv"});
+    const std::vector<OutputFile> files{{"learn.html", "what the log taught as a page; opens offline"},
+                                        {"learn.txt", "the table above"},
+                                        {"beliefs.json", "the beliefs, for 'maybough plan --overlay'"},
+                                        {"unknowns.csv", "each unknown before and after"}};
+    const OutputFolder folder(request, scenario, names_of(files));
     const Learned learned = learn(scenario, log, effort, options, progress_line(request, "learn"));
     const std::string table = learn_table(scenario, learned);
     write_text(folder.path("learn.txt"), table);
     write_text(folder.path("beliefs.json"), learned_overlay(learned));
     write_text(folder.path("unknowns.csv"), learned_csv(learned));
-    std::cout << table << "\nWritten:\n";
-    for (const char* name : {"learn.txt", "beliefs.json", "unknowns.csv"}) {
-        std::cout << "  " << folder.path(name) << "\n";
-    }
+    write_text(folder.path("learn.html"), learn_page(scenario, learned, provenance_of(request)));
+    std::cout << table;
+    tell_written(folder, files);
     std::cout << "\nPlan on what was learnt: maybough plan "
               << (request.has("scenario") ? request.get<std::string>("scenario") : "SCENARIO") << " --overlay "
               << folder.path("beliefs.json") << "\n";

@@ -14,16 +14,21 @@ std::string letter(std::size_t nr) {
     return nr < 26 ? last : letter(nr / 26 - 1) + last;
 }
 
+/// A placement's name as the keeper's own words.
+std::string named(const ComparedPlacement& side) {
+    return "\u201c" + plain_text(side.name) + "\u201d";
+}
+
 /// What one placement brings against the first, and whether the seasons can tell.
 std::string against(const ComparedPlacement& side, const std::string& first, const std::string& currency) {
     const Estimate& less = side.net_less_first;
     const std::string amount = money(std::abs(less.mean), currency) + " a season " + (less.mean < 0 ? "less" : "more");
     const std::string better = "better in " + percent(side.odds_better_than_first) + " of seasons";
     if (std::abs(less.mean) > less.half_width_95) {
-        return plain_text(side.name) + " brings " + amount + " than " + first + " (\u00b1 " +
-               number(less.half_width_95, 0) + ", 95 %), " + better + ".";
+        return named(side) + " brings " + amount + " than " + first + " (\u00b1 " + number(less.half_width_95, 0) +
+               ", 95 %), " + better + ".";
     }
-    return "These seasons cannot tell " + plain_text(side.name) + " from " + first + ": " + amount + " (\u00b1 " +
+    return "These seasons cannot tell " + named(side) + " from " + first + ": " + amount + " (\u00b1 " +
            number(less.half_width_95, 0) + ", 95 %), " + better + ".";
 }
 
@@ -31,8 +36,8 @@ std::string answer(const std::vector<ComparedPlacement>& sides, const std::strin
     if (sides.empty()) return "There is nothing to compare.";
     const auto by_net = [](const ComparedPlacement& a, const ComparedPlacement& b) { return a.net.mean < b.net.mean; };
     const ComparedPlacement& best = *std::max_element(sides.begin(), sides.end(), by_net);
-    const std::string first = plain_text(sides.front().name);
-    std::string text = "On the same " + counted(best.net.n, "simulated season") + ", " + plain_text(best.name) +
+    const std::string first = named(sides.front());
+    std::string text = "On the same " + counted(best.net.n, "simulated season") + ", " + named(best) +
                        " brings most: net value " + money_with_error(best.net, currency) + " a season, " +
                        with_error(best.catches, 2) + " swarms.";
     if (sides.size() == 1) return text;

@@ -26,6 +26,7 @@ Json unknowns_json(const Learned& learned) {
         list.push_back({{"key", plain_text(unknown.key)},
                         {"meaning", plain_text(unknown.meaning)},
                         {"unit", plain_text(unknown.unit)},
+                        {"taught", unknown.taught},
                         {"prior", belief_json(unknown.prior)},
                         {"posterior", belief_json(unknown.posterior)},
                         {"shift_spreads", json_number(unknown.shift_spreads)},

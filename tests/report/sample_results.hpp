@@ -147,8 +147,8 @@ inline Learned sample_learned() {
     Learned learned;
     learned.log = "log.csv";
     learned.outcome = LearnOutcome::learnt;
-    learned.unknowns = {{"first.unknown", hostile, "1/km2", {0.5, 0.1, 2}, {0.8, 0.3, 1.9}, 0.4, 0.02, 0.6, 0.2},
-                        {"second.unknown", "another", "1", {0.5, 0.3, 0.7}, {0.52, 0.31, 0.71}, 0.1, 0.02, 0.1, 0}};
+    learned.unknowns = {{"first.unknown", hostile, "1/km2", {0.5, 0.1, 2}, true, {0.8, 0.3, 1.9}, 0.4, 0.02, 0.6, 0.2},
+                        {"second.unknown", "another", "1", {0.5, 0.3, 0.7}, false, {0.5, 0.3, 0.7}, 0.1, 0.02, 0.1, 0}};
     learned.traps = {{"spot-1", 3, 4, 2.4, 2.9, 0.93, 0.2}, {"spot-2", 3, 0, 1.1, 0.9, 0.4, 1}};
     learned.years = {{2023, 2, 1, 1.2, 1.3, true}, {2024, 2, 3, 1.1, 1.2, false}};
     learned.swarms = 4;

@@ -18,6 +18,7 @@ set_tests_properties("report: sample pages" PROPERTIES FIXTURES_SETUP report_pag
 add_test(NAME "report: pages in a browser"
          COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_LIST_DIR}/page_in_browser.py ${report_sample}
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
+set_tests_properties("report: pages in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 600)
 
 # The replays in a browser.
 add_test(NAME "report: sample replays"
@@ -29,8 +30,3 @@ add_test(NAME "report: replays in a browser"
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
 set_tests_properties("report: replays in a browser" PROPERTIES FIXTURES_REQUIRED report_replay LABELS command
                                                                TIMEOUT 300)
-set_tests_properties("report: pages in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
-add_test(NAME "published/report: agenda read back"
-         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/published/report/agenda_read_back.py ${report_sample})
-set_tests_properties("published/report: agenda read back" PROPERTIES FIXTURES_REQUIRED report_page LABELS published
-                                                                     TIMEOUT 120)

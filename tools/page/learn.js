@@ -33,7 +33,7 @@ function showBeliefs(data) {
   const range = (belief) => three(belief.median) + " (" + three(belief.low) + " to " + three(belief.high) + ")";
   byId("unknowns").append(...data.unknowns.map((unknown) => make("div", { class: "interval" },
     make("span", {}, unknown.meaning || unknown.key, make("small", {}, " " + unknown.key + (unknown.unit && unknown.unit !== "1" ? ", " + unknown.unit : ""))), beliefStrip(unknown),
-    make("span", { class: "told" }, "was " + range(unknown.prior) + ", is " + range(unknown.posterior)))));
+    make("span", { class: "told" }, unknown.taught ? "was " + range(unknown.prior) + ", is " + range(unknown.posterior) : "is as it was, " + range(unknown.prior)))));
   byId("unknowns").dataset.marks = String(data.unknowns.length);
 }
 

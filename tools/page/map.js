@@ -59,8 +59,8 @@ function drawPlaces(map, land) {
 function drawSwarms(map, land) {
   const most = Math.max(...land.swarms.map((square) => square.swarms), 0);
   const discs = land.swarms.map((square) => {
-    const disc = L.circle([square.latitude_deg, square.longitude_deg], { radius: Math.max(8, 0.5 * square.side_m * Math.sqrt(square.swarms / most)), weight: 1, fillOpacity: 0.35, opacity: 0.6 });
-    return disc.bindTooltip(tip(figure(square.swarms, 2) + " swarms a season hang within " + figure(square.side_m, 0) + " m square here")).addTo(map);
+    const radius = Math.max(8, 0.5 * square.side_m * Math.sqrt(square.swarms / most));
+    return L.circle([square.latitude_deg, square.longitude_deg], { radius, weight: 1, fillOpacity: 0.35, opacity: 0.6, interactive: false }).addTo(map);
   });
   return () => discs.forEach((disc) => disc.setStyle({ color: colour("swarm"), fillColor: colour("swarm") }));
 }
