@@ -35,6 +35,8 @@ Json traps_json(const Scenario& scenario, const Plan& plan) {
         Json trap = json_trap(scenario, planned.setting, i + 1);
         trap["rank"] = planned.rank;
         trap["catches"] = json_estimate(planned.catches);
+        const double all = recommended_point(plan).catches.mean;
+        trap["share"] = json_number(all > 0 ? planned.catches.mean / all : 0);
         trap["lost_without"] = json_estimate(planned.lost_without);
         const bool has_next = planned.next_spot < scenario.spots.size();
         trap["next_spot"] = has_next ? Json(plain_text(scenario.spots.at(planned.next_spot).id)) : Json(nullptr);

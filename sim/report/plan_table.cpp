@@ -28,13 +28,16 @@ std::string traps_to_hang(const Scenario& scenario, const Plan& plan) {
 
 std::string traps_worth(const Scenario& scenario, const Plan& plan) {
     TextTable table;
-    table.column("#").column("spot", Align::left, 26).column("swarms a season").column("lost without it");
+    table.column("#").column("spot", Align::left, 26).column("swarms a season").column("share");
+    table.column("lost without it");
     table.column("next best spot", Align::left, 24).column("lost there");
+    const double all = recommended_point(plan).catches.mean;
     int nr = 0;
     for (const PlannedTrap& trap : plan.traps) {
         const bool has_next = trap.next_spot < scenario.spots.size();
         table.row({std::to_string(++nr), spot_name(scenario, trap.setting.spot), with_error(trap.catches, 2),
-                   with_error(trap.lost_without, 2), has_next ? spot_name(scenario, trap.next_spot) : "none",
+                   percent(all > 0 ? trap.catches.mean / all : 0), with_error(trap.lost_without, 2),
+                   has_next ? spot_name(scenario, trap.next_spot) : "none",
                    has_next ? with_error(trap.next_difference, 2) : ""});
     }
     return table.text();

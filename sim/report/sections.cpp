@@ -103,8 +103,9 @@ std::string hunts_line(const Plan& plan) {
     std::string line = "House-hunts: " + number(run, 0) + " simulated for " + number(asked, 0) + " asked (" +
                        percent(1 - run / asked) + " were bit for bit the same as one already run)";
     if (plan.hunts_exhaustive > 0) {
-        line += "; to try every placement of as many traps on as many seasons would ask for " +
+        line += "; to try every placement of as many traps on the contest's seasons would ask for " +
                 three_digits(plan.hunts_exhaustive / 1e6) + " million";
+        if (run < plan.hunts_exhaustive / 100) line += ", more than a hundred times as many";
     }
     return line + ".";
 }

@@ -81,7 +81,7 @@ TEST_CASE("the search is close to the best of all sets, and the bound is never b
     CHECK(sum / 50 > 0.998);
     CHECK(worst > 0.97);
     CHECK(paying > 30);
-    CHECK(bound_shares / paying > 0.4);  // loose where traps compete and money is short, but not empty
+    CHECK(bound_shares / paying > 0.9);  // 0.92 measured: what hanging traps by parts gains
 }
 
 TEST_CASE("the bound on catches holds for every number of traps") {
