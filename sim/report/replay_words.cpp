@@ -114,6 +114,7 @@ std::string season_replay_table(const Scenario& scenario, const SeasonReplay& re
         table.row({std::to_string(i + 1), moment_words(scenario, logged.hung_h), names.at(logged.swarm.parent),
                    std::to_string(logged.swarm.bees), became});
     }
+    if (told == 0) return wrapped(season_answer(scenario, replay));
     std::string text = wrapped(season_answer(scenario, replay)) + "\n" + table.text();
     if (untold > 0) text += "  and " + counted(static_cast<double>(untold), "further swarm") + " that no trap caught\n";
     return text;

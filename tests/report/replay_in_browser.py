@@ -125,9 +125,27 @@ def check_season(browser, data):
     assert "<img src=x onerror=alert(2)>" in browser.run("document.getElementById('swarms').textContent")
 
 
+def check_lives(browser):
+    """What the page makes of the events: no scout is in two places, no dance or visit is lost, and the gauge of the chosen
+    site is full when the quorum is told."""
+    overlaps, danced, dances, visited, visits, full = browser.run("""(() => { const all = sides.flatMap(s => s.lives);
+        const count = (kind) => sides.flatMap(s => s.events).filter(e => e.kind === kind).length;
+        const made = (what) => all.flat().filter(s => s[2] === what).length;
+        const full = sides.filter(s => s.run.chosen >= 0).map(s => { const m = Math.floor(s.run.decision / 2);
+          return Math.max(...s.counts.outside[s.run.chosen].slice(m - 45, m + 1)) >= s.run.quorum; });
+        return [all.filter(l => l.some((s, i) => s[1] <= s[0] || (i > 0 && s[0] < l[i - 1][1]))).length,
+          count('danced'), made(doing.dance), count('visited'), made(doing.there), full]; })()""")
+    assert overlaps == 0, overlaps
+    assert danced > 100 and 0.99 * danced <= dances <= danced, (danced, dances)
+    # A few visits are so short that the way home takes all of the time that the events leave.
+    assert 0.9 * visited <= visits <= visited, (visited, visits)
+    assert full and all(full), full
+
+
 def check_hunt(browser, data):
     """At the end both runs say where the swarm went; the state's words are the data's."""
     set_slider(browser, browser.run("Number(document.getElementById('slider').max)"))
+    check_lives(browser)
     said = browser.run("[...document.querySelectorAll('.state')].map(p => p.textContent)")
     for run, words in zip(data["runs"], said):
         if run["chosen"] >= 0:

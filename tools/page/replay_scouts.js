@@ -34,7 +34,9 @@ function livesOf(run, events, { run_s, search_min }) {
   };
   const cutDance = (bee, tick) => {
     const last = bee.stretches.at(-1);
-    if (last && last[2] === doing.dance && last[1] > tick) last[1] = tick;
+    if (!last || last[2] !== doing.dance || last[1] <= tick) return;
+    last[1] = tick;
+    if (last[1] <= last[0]) bee.stretches.pop();
   };
   for (const { tick, kind, scout, site, amount } of events) {
     if (kind === "night" || kind === "rain") {
