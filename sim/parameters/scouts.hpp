@@ -10,7 +10,7 @@
     ROW(scouts_max, "1", 500, 5, 512, fixed, 300, 500, published, "Seeley, Morse and Visscher 1979: 300-500 scouts", "scouts of the largest swarm") \
     ROW(search_length_m, "m", 350, 50, 5000, ratio, 200, 700, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find falls by the factor e") \
     ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
-    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by tests/published/scouts", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
+    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by the house-hunts of `maybough verify`", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
     ROW(find_length_m, "m", 350, 50, 5000, fixed, 350, 350, derived, "search length for which the chance of a find holds; over a longer one the same effort is spread thinner", "search length at which find_chance holds") \
     ROW(company_find_gain, "1", 0.1, 0, 1, fixed, 0, 0.3, assumed, "Seeley 2010, from memory: bees at the entrance fan scent and draw others; size assumed", "share by which each bee outside a site raises the chance that a searching scout of her swarm comes upon it, up to a quorum's bees") \
     ROW(early_flights, "1", 1, 0, 6, fixed, 0, 3, from_memory, "Lindauer 1955; Rangel, Griffin and Seeley 2010: some scouts look at sites in the days before the swarm leaves", "search flights of each scout before the swarm left its hive; she knows what she found when it hangs") \
@@ -42,7 +42,7 @@
     ROW(search_min, "min", 40, 5, 180, fixed, 20, 60, assumed, "Passino and Seeley 2006: expeditions of about 30 min", "duration of a search flight") \
     ROW(rest_min, "min", 30, 2, 240, fixed, 20, 60, assumed, "", "mean time an uncommitted scout rests between flights") \
     ROW(retire_rest_min, "min", 90, 2, 480, fixed, 30, 180, assumed, "", "mean rest of a scout that gave a site up") \
-    ROW(follow_half_share, "1", 0.1, 0.001, 2, fixed, 0.05, 0.2, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by tests/published/scouts", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
+    ROW(follow_half_share, "1", 0.1, 0.001, 2, fixed, 0.05, 0.2, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by the house-hunts of `maybough verify`", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
     ROW(recruit_success, "1", 0.7, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of recruits that find a place close by") \
     ROW(recruit_length_m, "m", 4000, 200, 20000, fixed, 2000, 8000, assumed, "", "distance over which the recruits' success falls by the factor e") \
     ROW(first_visit_min, "min", 20, 2, 180, fixed, 15, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
