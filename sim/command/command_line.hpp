@@ -43,6 +43,7 @@ extern const Command season_command;
 extern const Command compare_command;
 extern const Command forecast_command;
 extern const Command learn_command;
+extern const Command replay_command;
 extern const Command check_command;
 extern const Command new_command;
 extern const Command parameters_command;

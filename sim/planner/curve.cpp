@@ -1,23 +1,65 @@
 // Builds the curve from trials and reads the recommendation off it.
 #include "planner/curve.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 
 namespace maybough {
 
+namespace {
+/// Slope of `y` on `x`; 0 where x does not vary.
+double regression(const std::vector<double>& y, const std::vector<double>& x) {
+    const double mean_x = estimate(x).mean;
+    double covariance = 0;
+    double variance = 0;
+    for (std::size_t i = 0; i < x.size(); ++i) {
+        covariance += (x[i] - mean_x) * y[i];
+        variance += (x[i] - mean_x) * (x[i] - mean_x);
+    }
+    return variance > 0 ? covariance / variance : 0;
+}
+}  // namespace
+
+Estimate lengthened(const Trials& trials, std::size_t placement, std::size_t longest, double (*of)(const Outcome&)) {
+    const std::vector<double> own = trials.long_column(placement, of);
+    const std::vector<double> all = trials.long_column(longest, of);
+    Estimate result = estimate(own);
+    if (own.size() >= all.size() || own.empty()) return result;
+    // The longer column tells how lucky the common seasons were; a regression says how much of that luck is shared.
+    const auto n = static_cast<double>(all.size());
+    const auto common = static_cast<double>(own.size());
+    const std::vector<double> same(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(own.size()));
+    const double beta = regression(own, same);
+    std::vector<double> parts;  // each season adds its part to the mean; parts of different beliefs are independent
+    for (std::size_t s = 0; s < all.size(); ++s) {
+        parts.push_back(beta * all[s] / n + (s < own.size() ? (own[s] - beta * all[s]) / common : 0));
+    }
+    const auto split = parts.begin() + static_cast<std::ptrdiff_t>(own.size());
+    const Estimate paired = estimate(std::vector<double>(parts.begin(), split));
+    const Estimate alone = estimate(std::vector<double>(split, parts.end()));
+    result.mean = common * paired.mean + (n - common) * alone.mean;
+    result.se = std::hypot(common * paired.se, (n - common) * alone.se);
+    result.half_width_95 = t_quantile_95(common / seasons_per_belief - 1) * result.se;
+    return result;
+}
+
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<PlacementMoney>& money) {
     std::vector<CurvePoint> curve;
+    const auto longest =
+        static_cast<std::size_t>(std::max_element(trials.outcomes.begin(), trials.outcomes.end(),
+                                                  [](const auto& a, const auto& b) { return a.size() < b.size(); }) -
+                                 trials.outcomes.begin());
     for (std::size_t k = 0; k < placements.size(); ++k) {
         CurvePoint point;
         point.traps = static_cast<int>(k);
         point.placement = placements[k];
-        const std::vector<double> catches = trials.column(k, catches_in);
-        point.catches = estimate(catches);
-        point.cost = estimate(trials.column(k, cost_in));
-        point.value = estimate(trials.column(k, value_in));
-        point.net = estimate(trials.column(k, net_in));
+        const std::vector<double> catches = trials.long_column(k, catches_in);
+        point.catches = lengthened(trials, k, longest, catches_in);
+        point.cost = lengthened(trials, k, longest, cost_in);
+        point.value = lengthened(trials, k, longest, value_in);
+        point.net = lengthened(trials, k, longest, net_in);
         if (k > 0) {
             point.marginal_catches = estimate(trials.difference(k, k - 1, catches_in));
             point.marginal_net = estimate(trials.difference(k, k - 1, net_in));

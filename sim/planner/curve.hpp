@@ -14,6 +14,10 @@ struct PlacementMoney {
     double cash = 0;
 };
 
+/// Mean of a placement that lived through fewer seasons than the one that went on (`longest`): that one's mean over all
+/// its seasons corrects for the luck of the common ones (a regression estimate, a control variate).
+Estimate lengthened(const Trials& trials, std::size_t placement, std::size_t longest, double (*of)(const Outcome&));
+
 /// Points 0..N; placement k of `trials` is the plan of k traps.
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<PlacementMoney>& money);

@@ -32,52 +32,152 @@ bool within(const Spending& spent, const Limits& limits) {
            (limits.hours <= 0 || spent.hours <= limits.hours * (1 + rounding));
 }
 
-Tally::Tally(const Demand& demand)
-    : demand_(&demand), pull_(demand.rivals.size(), 0), value_(demand.rivals.size(), 0) {}
+namespace {
+/// One of the set's traps while hunts go by.
+struct Hung {
+    std::span<const Draw> draws;
+    std::size_t next = 0;  ///< of its draws
+    double empty = 1;      ///< chance that it hangs empty in this round
+    Filled to_come;        ///< while going back: what it still catches in this round, were it empty
+};
+
+/// One trap in one hunt, kept for the way back.
+struct Visit {
+    std::uint32_t trap = 0;
+    double pull = 0;   ///< times the chance that the trap hangs empty
+    double share = 0;  ///< of the hunt, where the trap hangs empty
+    double worth = 0;
+};
+
+bool round_ends_before(const Demand& demand, std::uint32_t hunt) {
+    return demand.rounds.empty() || hunt == 0 || demand.rounds[hunt] != demand.rounds[hunt - 1];
+}
+
+/// The set's traps that this hunt can find, with their pulls as they hang.
+void call_up(std::vector<Hung>& traps, std::uint32_t hunt, std::vector<Visit>& visits) {
+    for (std::size_t t = 0; t < traps.size(); ++t) {
+        Hung& trap = traps[t];
+        if (trap.next == trap.draws.size() || trap.draws[trap.next].hunt != hunt) continue;
+        const Draw& draw = trap.draws[trap.next++];
+        visits.push_back({static_cast<std::uint32_t>(t), draw.pull, 0, draw.worth});
+    }
+}
+
+/// From the last hunt to the first: what each trap would lose by losing the hunt.
+void price(const Demand& demand, std::vector<Hung>& traps, const std::vector<Visit>& visits,
+           const std::vector<std::size_t>& first_visit, std::vector<Held>& held) {
+    for (Hung& trap : traps) trap.to_come = {};
+    for (std::size_t h = held.size(); h-- > 0;) {
+        for (std::size_t v = first_visit[h]; v < first_visit[h + 1]; ++v) {
+            const Visit& visit = visits[v];
+            Filled& to_come = traps[visit.trap].to_come;
+            held[h].catches += visit.pull * (1 - to_come.catches);
+            held[h].worth += visit.pull * (visit.worth - to_come.worth);
+            to_come.catches += visit.share * (1 - to_come.catches);
+            to_come.worth += visit.share * (visit.worth - to_come.worth);
+        }
+        if (!round_ends_before(demand, static_cast<std::uint32_t>(h))) continue;
+        for (Hung& trap : traps) trap.to_come = {};
+    }
+}
+}  // namespace
+
+Filled fill(const Demand& demand, std::span<const std::size_t> chosen, std::vector<Held>* held) {
+    std::vector<Hung> traps(chosen.size());
+    for (std::size_t t = 0; t < chosen.size(); ++t) traps[t].draws = demand.options[chosen[t]].draws;
+    std::vector<Visit> visits;
+    std::vector<std::size_t> first_visit;
+    if (held != nullptr) held->assign(demand.rivals.size(), {});
+    Filled sums;
+    for (std::uint32_t h = 0; h < demand.rivals.size(); ++h) {
+        if (round_ends_before(demand, h)) {
+            for (Hung& trap : traps) trap.empty = 1;
+        }
+        if (held == nullptr) visits.clear();
+        const std::size_t first = visits.size();
+        first_visit.push_back(first);
+        call_up(traps, h, visits);
+        double together = demand.rivals[h];
+        for (std::size_t v = first; v < visits.size(); ++v) together += traps[visits[v].trap].empty * visits[v].pull;
+        for (std::size_t v = first; v < visits.size(); ++v) {
+            Visit& visit = visits[v];
+            double& empty = traps[visit.trap].empty;
+            visit.share = visit.pull / (together + (1 - empty) * visit.pull);
+            visit.pull *= empty;
+            sums.catches += empty * visit.share;
+            sums.worth += empty * visit.share * visit.worth;
+            empty *= 1 - visit.share;
+            if (held != nullptr) (*held)[h].pull += visit.pull;
+        }
+    }
+    if (held == nullptr) return sums;
+    first_visit.push_back(visits.size());
+    price(demand, traps, visits, first_visit, *held);
+    return sums;
+}
+
+Tally::Tally(const Demand& demand) : demand_(&demand), held_(demand.rivals.size()) {}
+
+void Tally::add(std::size_t option) {
+    members_.push_back(option);
+    sums_ = fill(*demand_, members_, &held_);
+}
+
+void Tally::remove(std::size_t option) {
+    members_.erase(std::find(members_.begin(), members_.end(), option));
+    sums_ = fill(*demand_, members_, &held_);
+}
+
+Filled Tally::gain(std::size_t option) const {
+    Chosen with = members_;
+    with.push_back(option);
+    const Filled then = fill(*demand_, with);
+    return {(then.catches - sums_.catches) / demand_->seasons, (then.worth - sums_.worth) / demand_->seasons};
+}
+
+namespace {
+/// What the option gains in chance of a catch and loses to the set, hunt by hunt.
+template <class Of>
+double gain_over(const Demand& demand, std::size_t option, const std::vector<Held>& held, Of own, double Held::*lost) {
+    double gain = 0;
+    double empty = 1;
+    std::uint32_t before = 0;
+    for (const Draw& draw : demand.options[option].draws) {
+        const std::uint32_t h = draw.hunt;
+        const bool same_round = !demand.rounds.empty() && demand.rounds[h] == demand.rounds[before];
+        if (!same_round) empty = 1;
+        before = h;
+        const double others = demand.rivals[h] + held[h].pull;
+        const double share = draw.pull / (others + draw.pull);
+        gain += empty * share * (own(draw) - held[h].*lost / others);
+        empty *= 1 - share;
+    }
+    return gain / demand.seasons;
+}
+}  // namespace
 
 double Tally::gain_in_catches(std::size_t option) const {
-    double gain = 0;
-    for (const Draw& draw : demand_->options[option].draws) {
-        const double rivals = demand_->rivals[draw.hunt];
-        const double before = rivals + pull_[draw.hunt];
-        gain += rivals * draw.pull / (before * (before + draw.pull));
-    }
-    return gain / demand_->seasons;
+    return gain_over(
+        *demand_, option, held_, [](const Draw&) { return 1.0; }, &Held::catches);
 }
 
 double Tally::gain_in_worth(std::size_t option) const {
-    double gain = 0;
-    for (const Draw& draw : demand_->options[option].draws) {
-        const double before = demand_->rivals[draw.hunt] + pull_[draw.hunt];
-        const double pull = draw.pull;
-        gain += pull * (draw.worth * before - value_[draw.hunt]) / (before * (before + pull));
-    }
-    return gain / demand_->seasons;
-}
-
-void Tally::change(std::size_t option, double sign) {
-    for (const Draw& draw : demand_->options[option].draws) {
-        const std::uint32_t h = draw.hunt;
-        const double rivals = demand_->rivals[h];
-        catches_ -= pull_[h] / (rivals + pull_[h]);
-        worth_ -= value_[h] / (rivals + pull_[h]);
-        pull_[h] = std::max(0.0, pull_[h] + sign * draw.pull);
-        value_[h] += sign * draw.pull * draw.worth;
-        catches_ += pull_[h] / (rivals + pull_[h]);
-        worth_ += value_[h] / (rivals + pull_[h]);
-    }
+    return gain_over(
+        *demand_, option, held_, [](const Draw& draw) { return double{draw.worth}; }, &Held::worth);
 }
 
 double net_of(const Demand& demand, std::span<const std::size_t> chosen) {
-    Tally tally(demand);
-    for (const std::size_t j : chosen) tally.add(j);
-    return tally.worth() - spending(demand, chosen).cost;
+    return fill(demand, chosen).worth / demand.seasons - spending(demand, chosen).cost;
 }
 
 double catches_of(const Demand& demand, std::span<const std::size_t> chosen) {
-    Tally tally(demand);
-    for (const std::size_t j : chosen) tally.add(j);
-    return tally.catches();
+    return fill(demand, chosen).catches / demand.seasons;
+}
+
+void scale_worth(Demand& demand, double factor) {
+    for (SearchOption& option : demand.options) {
+        for (Draw& draw : option.draws) draw.worth *= static_cast<float>(factor);
+    }
 }
 
 Demand catches_only(Demand demand) {
@@ -87,17 +187,6 @@ Demand catches_only(Demand demand) {
     }
     for (SearchKind& kind : demand.kinds) kind = {0, 0, 0, kind.owned};
     demand.fixed_cost = demand.fixed_cash = demand.fixed_hours = 0;
-    return demand;
-}
-
-Demand at_greatest_worth(Demand demand) {
-    std::vector<float> greatest(demand.rivals.size(), 0);
-    for (const SearchOption& option : demand.options) {
-        for (const Draw& draw : option.draws) greatest[draw.hunt] = std::max(greatest[draw.hunt], draw.worth);
-    }
-    for (SearchOption& option : demand.options) {
-        for (Draw& draw : option.draws) draw.worth = greatest[draw.hunt];
-    }
     return demand;
 }
 

@@ -22,10 +22,14 @@ Gap gap_of(const std::vector<double>& batch_gaps) {
     return gap;
 }
 
-double batch_gap(const Demand& batch, const Limits& limits, const Chosen& chosen, int count) {
-    const Demand above = at_greatest_worth(batch);
-    const Chosen order = greedy(above, limits, Judge::net);
-    return std::max(0.0, upper_bound(above, limits, count, order) - net_of(batch, chosen));
+double batch_gap_found(const Demand& batch, const Limits& limits, const Chosen& chosen, int exactly) {
+    const Found found = search(batch, limits, exactly);
+    const Chosen best(found.order.begin(), found.order.begin() + static_cast<std::ptrdiff_t>(found.best));
+    return std::max(0.0, net_of(batch, best) - net_of(batch, chosen));
+}
+
+double batch_gap(const Demand& batch, const Limits& limits, const Chosen& chosen, int count, const Chosen& start) {
+    return std::max(0.0, upper_bound(batch, limits, count, start) - net_of(batch, chosen));
 }
 
 }  // namespace maybough

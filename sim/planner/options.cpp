@@ -83,7 +83,7 @@ double single_net(const Scenario& scenario, const TrapSetting& setting, const Re
                   const ChoiceWeights& weights, std::size_t stride) {
     double worth = 0;
     for (const Draw& draw : draws_on(scenario, setting, records, weights, stride)) {
-        worth += draw.worth * draw.pull / (records.cases[draw.hunt].rivals + draw.pull);
+        worth += draw.worth * draw.pull / (records.cases[draw.hunt].rivals + draw.pull);  // full traps are for later
     }
     const double scale =
         static_cast<double>(stride) / static_cast<double>(std::max<std::size_t>(1, records.parameters.size()));
@@ -189,6 +189,23 @@ double cash_of(const Bill& bill, const Keeper& keeper) {
     return bill.outlay + bill.km * keeper.km_cost;
 }
 
+namespace {
+/// Per hunt, the round on which its catch is taken, counted through all seasons: all traps of a plan share theirs.
+std::vector<std::uint32_t> rounds_of(const Scenario& scenario, const TrapSetting& setting, const Records& records) {
+    const TrapSeason trap =
+        plan_trap_season(setting, 0, scenario.kinds[setting.kind], scenario.spots[setting.spot], scenario.keeper,
+                         scenario.parameters.keeper, Chance{records.seed, records.first_season});
+    std::vector<std::uint32_t> rounds;
+    for (const SwarmCase& one : records.cases) {
+        const Day comes = one.swarm.day + records.days_to_settle;
+        const auto visit = std::upper_bound(trap.visits.begin(), trap.visits.end(), comes) - trap.visits.begin();
+        rounds.push_back(one.season * static_cast<std::uint32_t>(trap.visits.size() + 1) +
+                         static_cast<std::uint32_t>(visit));
+    }
+    return rounds;
+}
+}  // namespace
+
 Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& options, const Records& records,
                    const ChoiceWeights& weights, unsigned threads) {
     Demand demand;
@@ -201,6 +218,7 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
         demand.kinds.push_back({kind.cost / seasons + hours * keeper.hour_value, kind.cost, hours, kind.owned});
     }
     if (options.empty()) return demand;
+    demand.rounds = rounds_of(scenario, options.front(), records);
     // All traps of a plan share their rounds, so the drive to the area and back is paid once.
     const Bill alone = bill_of(scenario, options.front(), true, keeper.base_km);
     const Bill without_drive = bill_of(scenario, options.front(), true, 0);

@@ -8,15 +8,23 @@
 namespace maybough {
 
 namespace {
-/// Share of the report's seasons that the changed placements live through.
-constexpr double detail_share = 0.5;
+/// Shares of the report's seasons: all placements of the curve live through the first, those changed by one trap
+/// through the second. Differences are paired, so they need fewer seasons than means.
+constexpr double curve_share = 0.3;
+constexpr double detail_share = 0.15;
 
-void join(Trials& all, Trials&& more) {
-    for (std::size_t p = 0; p < all.outcomes.size(); ++p) {
-        all.outcomes[p].insert(all.outcomes[p].end(), more.outcomes[p].begin(), more.outcomes[p].end());
+/// Puts the outcomes of `more` behind those of `all` for the placements from `first` on.
+void join(Trials& all, Trials&& more, std::size_t first) {
+    for (std::size_t p = 0; p < more.outcomes.size(); ++p) {
+        std::vector<Outcome>& outcomes = all.outcomes[first + p];
+        outcomes.insert(outcomes.end(), more.outcomes[p].begin(), more.outcomes[p].end());
     }
     std::move(more.followed.begin(), more.followed.end(), std::back_inserter(all.followed));
     std::move(more.swarm_days.begin(), more.swarm_days.end(), std::back_inserter(all.swarm_days));
+    for (SwarmCase one : more.situations) {
+        one.season += more.first_season - all.first_season;
+        all.situations.push_back(one);
+    }
     all.asked += more.asked;
     all.run += more.run;
 }
@@ -47,18 +55,29 @@ PlanDetail detail_of(const Scenario& scenario, const Demand& demand, const std::
 }
 
 Trials report_trials(const Scenario& scenario, const std::vector<Placement>& curve, PlanDetail& detail,
-                     std::size_t traps, std::uint32_t seasons, const Effort& effort, const Progress& progress) {
+                     std::size_t traps, std::uint32_t seasons, const ChoiceWeights& weights, const Effort& effort,
+                     const Progress& progress) {
     std::vector<Placement> all = curve;
     all.insert(all.end(), detail.without.begin(), detail.without.end());
     all.insert(all.end(), detail.elsewhere.begin(), detail.elsewhere.end());
-    const std::uint32_t both = std::min(seasons, whole_beliefs(seasons * detail_share));
+    const std::uint32_t of_curve = std::min(seasons, whole_beliefs(seasons * curve_share));
+    const std::uint32_t of_all = std::min(of_curve, whole_beliefs(seasons * detail_share));
     Stages stages(progress, seasons);
-    Trials report = run_trials(scenario, all, traps, first_report_season, both, effort, stages.stage(both));
+    Trials report =
+        run_trials(scenario, all, traps, first_report_season, of_all, effort, stages.stage(of_all), &weights);
     detail.outcomes.assign(report.outcomes.begin() + static_cast<std::ptrdiff_t>(curve.size()), report.outcomes.end());
     report.outcomes.resize(curve.size());
-    if (both < seasons) {
-        join(report, run_trials(scenario, curve, traps, first_report_season + both, seasons - both, effort,
-                                stages.stage(seasons - both)));
+    if (of_all < of_curve) {
+        join(report,
+             run_trials(scenario, curve, traps, first_report_season + of_all, of_curve - of_all, effort,
+                        stages.stage(of_curve - of_all), &weights),
+             0);
+    }
+    if (of_curve < seasons) {
+        join(report,
+             run_trials(scenario, {curve[traps]}, 0, first_report_season + of_curve, seasons - of_curve, effort,
+                        stages.stage(seasons - of_curve)),
+             traps);
     }
     return report;
 }

@@ -21,10 +21,12 @@ struct PlanDetail {
 PlanDetail detail_of(const Scenario& scenario, const Demand& demand, const std::vector<TrapSetting>& options,
                      const Limits& limits, const Chosen& order, std::size_t traps);
 
-/// The report's trials of the curve's placements, following placement `traps`; the changed placements live through the
-/// first part of the same seasons, and their outcomes go into `detail`.
+/// The report's trials: the curve's placements on the first part of its seasons, placement `traps`, which is followed,
+/// on all of them, and the changed placements on fewer; those outcomes go into `detail`. `weights` ask for the curve's
+/// seasons' situations.
 Trials report_trials(const Scenario& scenario, const std::vector<Placement>& curve, PlanDetail& detail,
-                     std::size_t traps, std::uint32_t seasons, const Effort& effort, const Progress& progress);
+                     std::size_t traps, std::uint32_t seasons, const ChoiceWeights& weights, const Effort& effort,
+                     const Progress& progress);
 
 std::vector<PlannedTrap> planned_traps(const Scenario& scenario, const PlanDetail& detail, const Trials& report);
 

@@ -66,6 +66,25 @@ struct SurrogateCheck {
     double seen_in_traps = 0;
 };
 
+/// How the contest between designs ended.
+enum class ContestEnd {
+    one_left,       ///< all others fell behind
+    all_alike,      ///< what is left differs by no more than the indifference (95 %)
+    seasons_spent,  ///< neither, within the seasons given
+};
+
+/// One design that the full model tried on seasons it shared with the others, and what the surrogate foretold of it on
+/// the same seasons.
+struct TriedDesign {
+    Placement placement;
+    std::uint32_t seasons = 0;
+    Estimate catches;
+    Estimate net;
+    double foretold_catches = 0;
+    double foretold_net = 0;
+    bool left = false;  ///< never dropped
+};
+
 /// One unknown and what it moves.
 struct Sensitivity {
     std::string key;
@@ -97,8 +116,15 @@ struct Plan {
     std::vector<std::vector<std::size_t>> tied_spots;  ///< spots the seasons cannot tell apart
     double search_catches = 0;  ///< catches of the recommended plan by the surrogate, on the recorded seasons
     double bound_catches = 0;   ///< no placement of that many traps catches more by the surrogate (upper bound)
-    double gap_net = 0;         ///< upper limit, 95 %, of net value missed by the search
+    double gap_net = 0;         ///< upper limit, 95 %, of net value missed against any placement at all
+    double gap_found_net = 0;   ///< the same against what the search itself finds when it starts anew on other seasons
     SurrogateCheck surrogate;
+    std::vector<TriedDesign> tried;  ///< by the full model before the recommendation; the winner first
+    ContestEnd contest_end = ContestEnd::seasons_spent;
+    double indifference = 0;         ///< net worth a season within which designs count as alike
+    double catches_calibration = 1;  ///< full model over surrogate on the tuning seasons; the search is scaled by it
+    double worth_calibration = 1;
+    double hunts_exhaustive = 0;  ///< were every placement of as many traps tried on the contest's seasons
     std::vector<Sensitivity> sensitivities;
     double worth_knowing_all = 0;              ///< money a year gained by knowing every unknown before deciding
     double expected_regret = 0;                ///< net worth forgone against the best number for each belief, mean

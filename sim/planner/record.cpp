@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <tuple>
 #include <unordered_map>
 
 namespace maybough {
@@ -44,6 +45,37 @@ std::vector<SiteOffer> natural_sites(const Backdrop& backdrop, const Swarm& swar
     return sites;
 }
 
+/// Hour of the year from which each natural site that was settled has tenants, by its id.
+using Tenancy = std::unordered_map<std::uint32_t, double>;
+
+Tenancy tenancy_of(const std::vector<SwarmStory>& stories) {
+    Tenancy tenanted_h;
+    for (const SwarmStory& story : stories) {
+        if (story.hived || story.hunt.outcome != HuntOutcome::moved || is_trap(story.hunt.site)) continue;
+        tenanted_h[story.hunt.site.value] = hour_of_year(story.swarm.day, story.swarm.hour) + story.hunt.arrival_h;
+    }
+    return tenanted_h;
+}
+
+/// Cavities that the swarm's scouts can find and that had no tenants when it hung.
+std::vector<SiteOffer> free_sites(const Backdrop& backdrop, const Swarm& swarm, const ScoutParameters& parameters,
+                                  const Tenancy& tenanted_h) {
+    std::vector<SiteOffer> offers = natural_sites(backdrop, swarm, parameters);
+    const double hung_h = hour_of_year(swarm.day, swarm.hour);
+    std::erase_if(offers, [&](const SiteOffer& offer) {
+        const auto taken = tenanted_h.find(offer.id.value);
+        return taken != tenanted_h.end() && taken->second <= hung_h;
+    });
+    return offers;
+}
+
+/// Stories come as they end; traps fill about as swarms hang.
+void sort_as_they_hung(std::vector<SwarmStory>& stories) {
+    std::sort(stories.begin(), stories.end(), [](const SwarmStory& a, const SwarmStory& b) {
+        return std::tuple(a.swarm.day, a.swarm.hour, a.swarm.id) < std::tuple(b.swarm.day, b.swarm.hour, b.swarm.id);
+    });
+}
+
 SiteView view_of(double weight, double log_odds) {
     return {static_cast<float>(std::log(weight)), static_cast<float>(log_odds)};
 }
@@ -57,7 +89,7 @@ struct Desk {
     const Chance& chance;
     const SeasonRecord& record;
     std::vector<TrapSeason> traps;
-    std::unordered_map<std::uint32_t, double> tenanted_h;  ///< natural sites settled, by id
+    Tenancy tenanted_h;
     RecordedSeason out;
 };
 
@@ -109,13 +141,8 @@ RepeatedHunt repeat_hunt(const Desk& desk, const Swarm& swarm, const std::vector
 
 void write_down(Desk& desk, const SwarmStory& story) {
     RecordedSeason& out = desk.out;
-    const double hung_h = hour_of_year(story.swarm.day, story.swarm.hour);
     if (story.hived || !reaches_a_spot(desk.scenario, story.swarm.at, search_reach_m(desk.parameters.scouts))) return;
-    std::vector<SiteOffer> offers = natural_sites(desk.backdrop, story.swarm, desk.parameters.scouts);
-    std::erase_if(offers, [&](const SiteOffer& offer) {
-        const auto taken = desk.tenanted_h.find(offer.id.value);
-        return taken != desk.tenanted_h.end() && taken->second <= hung_h;
-    });
+    std::vector<SiteOffer> offers = free_sites(desk.backdrop, story.swarm, desk.parameters.scouts, desk.tenanted_h);
     const std::size_t natural = offers.size();
     for (const SiteOffer& offer : open_traps(desk, story.swarm)) offers.push_back(offer);
 
@@ -147,7 +174,8 @@ RecordedSeason record_season(const Scenario& scenario, const Effort& effort, std
     HuntMemo memo;
     std::vector<SwarmStory> stories;
     const SeasonRecord record = run_season(scenario, parameters, backdrop, placement, chance, &memo, &stories);
-    Desk desk{scenario, parameters, backdrop, placement, chance, record, {}, {}, {}};
+    sort_as_they_hung(stories);
+    Desk desk{scenario, parameters, backdrop, placement, chance, record, {}, tenancy_of(stories), {}};
     for (std::size_t i = 0; i < placement.size(); ++i) {
         desk.traps.push_back(plan_trap_season(placement[i], i, scenario.kinds[placement[i].kind],
                                               scenario.spots[placement[i].spot], scenario.keeper, parameters.keeper,
@@ -157,8 +185,6 @@ RecordedSeason record_season(const Scenario& scenario, const Effort& effort, std
     for (const SwarmStory& story : stories) {
         if (distance_m(story.swarm.at, {}) <= scenario.land.radius_m)
             desk.out.swarm_days.push_back(story.swarm.day.value);
-        if (story.hived || story.hunt.outcome != HuntOutcome::moved || is_trap(story.hunt.site)) continue;
-        desk.tenanted_h[story.hunt.site.value] = hour_of_year(story.swarm.day, story.swarm.hour) + story.hunt.arrival_h;
     }
     for (const SwarmStory& story : stories) write_down(desk, story);
     desk.out.asked = memo.asked;
@@ -243,17 +269,17 @@ Records record_seasons(const Scenario& scenario, const Effort& effort, std::uint
 }
 
 std::vector<SwarmCase> situations_of(const Scenario& scenario, const Backdrop& backdrop, const Parameters& parameters,
-                                     const Chance& chance, const ChoiceWeights& weights) {
+                                     std::vector<SwarmStory> stories, const ChoiceWeights& weights) {
+    sort_as_they_hung(stories);
+    const Tenancy tenanted_h = tenancy_of(stories);
     std::vector<SwarmCase> cases;
-    for (std::size_t i = 0; i < backdrop.swarms.size(); ++i) {
-        const Swarm& swarm = backdrop.swarms[i];
-        if (!reaches_a_spot(scenario, swarm.at, search_reach_m(parameters.scouts))) continue;
-        if (cluster_fate(swarm, parameters.swarm, chance).hived_by_someone) continue;
+    for (const SwarmStory& story : stories) {
+        if (story.hived || !reaches_a_spot(scenario, story.swarm.at, search_reach_m(parameters.scouts))) continue;
         std::vector<SiteView> views;
-        for (const SiteOffer& offer : backdrop.natural_offers[i]) {
+        for (const SiteOffer& offer : free_sites(backdrop, story.swarm, parameters.scouts, tenanted_h)) {
             views.push_back(view_of(offer.find_weight, offer.log_odds));
         }
-        cases.push_back({swarm, 0, rival_pull(views, swarm.prime, weights)});
+        cases.push_back({story.swarm, 0, rival_pull(views, story.swarm.prime, weights)});
     }
     return cases;
 }

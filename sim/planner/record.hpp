@@ -25,7 +25,7 @@ struct SwarmCase {
 
 /// What one season taught.
 struct RecordedSeason {
-    std::vector<SwarmCase> cases;  ///< swarms that nobody hived, within reach of some spot
+    std::vector<SwarmCase> cases;  ///< swarms that nobody hived, within reach of some spot, as they hung
     HuntData hunts;                ///< one a case, in the same order
     std::vector<RepeatedHunt> checks;
     std::vector<int> swarm_days;  ///< of swarms hung within the area
@@ -56,10 +56,10 @@ Placement random_placement(const Scenario& scenario, std::uint32_t seed, std::ui
 Records record_seasons(const Scenario& scenario, const Effort& effort, std::uint32_t first, std::uint32_t count,
                        const Progress& progress);
 
-/// Every swarm's situation in one backdrop, without hunts: for bounds on fresh seasons. `weights` turn its natural
-/// sites into its rivals at once.
+/// Every swarm's situation in a season lived through, as recorded ones have it: for measuring the surrogate on fresh
+/// seasons. `weights` turn its natural sites into its rivals at once.
 std::vector<SwarmCase> situations_of(const Scenario& scenario, const Backdrop& backdrop, const Parameters& parameters,
-                                     const Chance& chance, const ChoiceWeights& weights);
+                                     std::vector<SwarmStory> stories, const ChoiceWeights& weights);
 
 /// Turns every case's natural sites into its rivals by a fitted surrogate, and lets the sites go.
 void settle_rivals(Records& records, const ChoiceWeights& weights);

@@ -16,6 +16,11 @@ constexpr double nothing = -std::numeric_limits<double>::infinity();
 /// A change has to gain this much of the sums it is a difference of, so that rounding never makes a circle.
 constexpr double least_relative_gain = 1e-11;
 
+/// How closely an option's gain is looked at; they differ only where traps fill.
+enum class Look { quick, close };
+/// Of the options that look best at a glance, so many are lived through before one is taken.
+constexpr std::size_t closely_looked_at = 6;
+
 /// A set being built, with the sums that judging needs.
 class Build {
   public:
@@ -41,15 +46,16 @@ class Build {
     bool full() const { return static_cast<int>(chosen_.size()) >= limits_.max_traps; }
 
     /// What the judge thinks of adding `option`; `nothing` where the limits forbid it.
-    double judged(std::size_t option, Judge judge) {
+    double judged(std::size_t option, Judge judge, Look look) {
         chosen_.push_back(option);
         const Spending then = spending(demand_, chosen_);
         chosen_.pop_back();
         if (!within(then, limits_)) return nothing;
-        if (judge == Judge::catches) return tally_.gain_in_catches(option);
+        const Filled gain = gained(option, judge, look);
+        if (judge == Judge::catches) return gain.catches;
         // What having any trap at all costs is left out, so that gains only shrink as the set grows.
         const Spending now = chosen_.empty() ? fixed() : spent_;
-        const double net = tally_.gain_in_worth(option) - (then.cost - now.cost);
+        const double net = gain.worth - (then.cost - now.cost);
         if (judge == Judge::net) return net;
         const double cash = limits_.cash > 0 ? (then.cash - now.cash) / limits_.cash : 0;
         const double hours = limits_.hours > 0 ? (then.hours - now.hours) / limits_.hours : 0;
@@ -64,6 +70,11 @@ class Build {
 
   private:
     Spending fixed() const { return {demand_.fixed_cost, demand_.fixed_cash, demand_.fixed_hours}; }
+    Filled gained(std::size_t option, Judge judge, Look look) const {
+        if (look == Look::close) return tally_.gain(option);
+        if (judge == Judge::catches) return {tally_.gain_in_catches(option), 0};
+        return {0, tally_.gain_in_worth(option)};
+    }
 
     const Demand& demand_;
     const Limits& limits_;
@@ -86,18 +97,25 @@ struct Candidate {
 /// Best option to add now, of those `allowed`.
 std::optional<Candidate> best_addition(const Demand& demand, Build& build, Judge judge,
                                        const std::vector<std::size_t>& allowed, std::int64_t* gains) {
-    std::optional<Candidate> best;
+    const auto better = [&demand](const Candidate& a, const Candidate& b) {
+        if (a.judged != b.judged) return a.judged > b.judged;
+        return tie_key(demand, a.option) < tie_key(demand, b.option);
+    };
+    std::vector<Candidate> fit;
     for (const std::size_t j : allowed) {
         if (!build.place_free(j)) continue;
-        const double judged = build.judged(j, judge);
+        const double judged = build.judged(j, judge, Look::quick);
         if (gains != nullptr) ++*gains;
-        if (judged == nothing) continue;
-        if (!best || judged > best->judged ||
-            (judged == best->judged && tie_key(demand, j) < tie_key(demand, best->option))) {
-            best = Candidate{judged, j, 0};
-        }
+        if (judged != nothing) fit.push_back({judged, j, 0});
     }
-    return best;
+    if (fit.empty()) return std::nullopt;
+    if (demand.rounds.empty()) return *std::min_element(fit.begin(), fit.end(), better);
+    const auto few = static_cast<std::ptrdiff_t>(std::min(closely_looked_at, fit.size()));
+    std::partial_sort(fit.begin(), fit.begin() + few, fit.end(), better);
+    for (auto one = fit.begin(); one != fit.begin() + few; ++one) {
+        one->judged = build.judged(one->option, judge, Look::close);
+    }
+    return *std::min_element(fit.begin(), fit.begin() + few, better);
 }
 
 std::vector<std::size_t> all_of(const Demand& demand) {
@@ -126,6 +144,14 @@ void fill_must_places(const Demand& demand, Build& build, Judge judge, std::int6
 
 void grow_lazily(const Demand& demand, Build& build, Judge judge, const std::vector<std::size_t>& allowed,
                  std::int64_t* gains) {
+    if (!demand.rounds.empty()) {  // gains may grow where one trap relieves another
+        while (!build.full()) {
+            const auto best = best_addition(demand, build, judge, allowed, gains);
+            if (!best) return;
+            build.add(best->option);
+        }
+        return;
+    }
     const auto worse = [&demand](const Candidate& a, const Candidate& b) {
         if (a.judged != b.judged) return a.judged < b.judged;
         return tie_key(demand, a.option) > tie_key(demand, b.option);
@@ -141,7 +167,7 @@ void grow_lazily(const Demand& demand, Build& build, Judge judge, const std::vec
             build.add(top.option);
             continue;
         }
-        top.judged = build.judged(top.option, judge);
+        top.judged = build.judged(top.option, judge, Look::quick);
         top.judged_at = build.chosen().size();
         if (gains != nullptr) ++*gains;
         if (top.judged != nothing) queue.push(top);  // what the money does not reach now, it never will
@@ -281,8 +307,12 @@ Found search(const Demand& demand, const Limits& limits, int exactly) {
     if (exactly <= 0 && !must && best_net < 0) best->clear();
     Found found;
     found.best = best->size();
-    found.order = greedy(demand, limits, Judge::net, nested_order(demand, limits, *best));
+    found.order = order_through(demand, limits, *best);
     return found;
+}
+
+Chosen order_through(const Demand& demand, const Limits& limits, const Chosen& set) {
+    return greedy(demand, limits, Judge::net, nested_order(demand, limits, set));
 }
 
 namespace {

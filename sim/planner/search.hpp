@@ -46,10 +46,17 @@ struct Found {
 /// `exactly` > 0 asks for the best set of just that many.
 Found search(const Demand& demand, const Limits& limits, int exactly = 0);
 
-/// No set of at most `count` options within the limits has more worth less cost than this, by the surrogate: the least
-/// over greedy prefixes S of f(S) + the best that gains at S could add (Nemhauser, Wolsey and Fisher 1978), with money
-/// and hours relaxed by multipliers. Needs worths that are equal for all options of a hunt; see at_greatest_worth.
-double upper_bound(const Demand& demand, const Limits& limits, int count, const Chosen& order);
+/// The order that begins with the members of `set`, best additions first, and goes on greedily.
+Chosen order_through(const Demand& demand, const Limits& limits, const Chosen& set);
+
+/// No set of at most `count` options within the limits has more worth less cost than this, by the surrogate.
+///
+/// The search is relaxed to a concave one, in which options may be hung by parts and full traps are priced: a trap
+/// catches no more in a round than it would alone, so each of its catches pays a price towards that. Money and hours
+/// are relaxed by multipliers. Whatever point the climb of Frank and Wolfe 1956 has reached, the tangent plane there
+/// lies above the concave function, and its best corner is the bound; the least over `steps` points and all prices is
+/// kept. `start` is where the climb begins: a good set makes it short.
+double upper_bound(const Demand& demand, const Limits& limits, int count, const Chosen& start, int steps = 25);
 
 /// The best set by trying all, for tests and for few options.
 Chosen enumerate(const Demand& demand, const Limits& limits, int exactly = 0);

@@ -31,7 +31,11 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
     const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
     HuntMemo memo;
     for (std::size_t p = 0; p < placements.size(); ++p) {
-        const SeasonRecord record = run_season(scenario, parameters, backdrop, placements[p], chance, &memo);
+        std::vector<SwarmStory> stories;
+        const bool wanted = p == 0 && weights != nullptr;
+        const SeasonRecord record =
+            run_season(scenario, parameters, backdrop, placements[p], chance, &memo, wanted ? &stories : nullptr);
+        if (wanted) one.situations = situations_of(scenario, backdrop, parameters, std::move(stories), *weights);
         one.outcomes.push_back(outcome_of(record));
         if (p != follow) continue;
         for (const Catch& caught : record.catches) one.followed.push_back({caught.trap, caught.caught.value});
@@ -39,7 +43,6 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
     for (const Swarm& swarm : backdrop.swarms) {
         if (distance_m(swarm.at, {}) <= scenario.land.radius_m) one.swarm_days.push_back(swarm.day.value);
     }
-    if (weights != nullptr) one.situations = situations_of(scenario, backdrop, parameters, chance, *weights);
     one.asked = memo.asked;
     one.run = memo.run;
     return one;
@@ -62,9 +65,15 @@ double hours_in(const Outcome& outcome) {
     return outcome.hours;
 }
 
-std::vector<double> Trials::column(std::size_t placement, double (*of)(const Outcome&)) const {
+std::vector<double> Trials::long_column(std::size_t placement, double (*of)(const Outcome&)) const {
     std::vector<double> values;
     for (const Outcome& outcome : outcomes[placement]) values.push_back(of(outcome));
+    return values;
+}
+
+std::vector<double> Trials::column(std::size_t placement, double (*of)(const Outcome&)) const {
+    std::vector<double> values = long_column(placement, of);
+    values.resize(seasons());
     return values;
 }
 

@@ -33,8 +33,11 @@ struct Trials {
     std::int64_t asked = 0;
     std::int64_t run = 0;
 
+    /// Seasons that all placements lived through; one of them may have gone on.
     std::size_t seasons() const { return outcomes.empty() ? 0 : outcomes.front().size(); }
-    /// One number of one placement, season by season.
+    /// One number of one placement in all its seasons.
+    std::vector<double> long_column(std::size_t placement, double (*of)(const Outcome&)) const;
+    /// One number of one placement, season by season, in the seasons of all.
     std::vector<double> column(std::size_t placement, double (*of)(const Outcome&)) const;
     /// The same less that of another placement in the same season.
     std::vector<double> difference(std::size_t placement, std::size_t other, double (*of)(const Outcome&)) const;
@@ -47,7 +50,8 @@ double net_in(const Outcome& outcome);
 double hours_in(const Outcome& outcome);
 
 /// Lives through `count` seasons from `first` under each placement: one backdrop and one memo a season.
-/// `follow` names the placement whose single catches are kept; `weights`, where given, asks for situations.
+/// `follow` names the placement whose single catches are kept; `weights`, where given, asks for the swarms' situations
+/// under the first placement.
 Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
                   const ChoiceWeights* weights = nullptr);

@@ -59,6 +59,22 @@ Json kinds_json(const Scenario& scenario, const Placement& placement) {
     return kinds;
 }
 
+Json tried_json(const Scenario& scenario, const Plan& plan) {
+    Json list = Json::array();
+    for (const TriedDesign& tried : plan.tried) {
+        Json spots = Json::array();
+        for (const TrapSetting& set : tried.placement) spots.push_back(plain_text(scenario.spots.at(set.spot).id));
+        list.push_back({{"spots", std::move(spots)},
+                        {"seasons", tried.seasons},
+                        {"catches", json_estimate(tried.catches)},
+                        {"net", json_estimate(tried.net)},
+                        {"foretold_catches", json_number(tried.foretold_catches)},
+                        {"foretold_net", json_number(tried.foretold_net)},
+                        {"left", tried.left}});
+    }
+    return list;
+}
+
 Json search_json(const Scenario& scenario, const Plan& plan) {
     Json tied = Json::array();
     for (const auto& group : plan.tied_spots) {
@@ -69,12 +85,19 @@ Json search_json(const Scenario& scenario, const Plan& plan) {
     return {{"search_catches", json_number(plan.search_catches)},
             {"bound_catches", json_number(plan.bound_catches)},
             {"gap_net", json_number(plan.gap_net)},
+            {"gap_found_net", json_number(plan.gap_found_net)},
             {"surrogate",
              {{"hunts", plan.surrogate.hunts},
               {"rms_error", json_number(plan.surrogate.rms_error)},
               {"r_squared", json_number(plan.surrogate.r_squared)},
               {"predicted_share_in_traps", json_number(plan.surrogate.predicted_in_traps)},
               {"seen_share_in_traps", json_number(plan.surrogate.seen_in_traps)}}},
+            {"catches_calibration", json_number(plan.catches_calibration)},
+            {"worth_calibration", json_number(plan.worth_calibration)},
+            {"tried", tried_json(scenario, plan)},
+            {"contest_end", contest_words(scenario, plan)},
+            {"indifference", json_number(plan.indifference)},
+            {"hunts_exhaustive", json_number(plan.hunts_exhaustive)},
             {"hunts_asked", plan.hunts_asked},
             {"hunts_run", plan.hunts_run},
             {"tied_spots", std::move(tied)}};

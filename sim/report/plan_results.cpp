@@ -21,6 +21,10 @@ void write_plan_results(const std::string& path, const Scenario& scenario, const
         placed_trap_columns().write(file, "/plan/curve_traps", placed);
         odds_columns().write(file, "/plan/odds", odds);
         planned_trap_columns().write(file, "/plan/traps", plan.traps);
+        tried_columns().write(file, "/plan/tried", plan.tried);
+        std::vector<PlacedTrap> tried;
+        for (std::size_t i = 0; i < plan.tried.size(); ++i) add_placed(tried, i, plan.tried[i].placement);
+        placed_trap_columns().write(file, "/plan/tried_traps", tried);
         sensitivity_columns().write(file, "/plan/sensitivities", plan.sensitivities);
         changed_terms_columns().write(file, "/plan/if_swarm_value", plan.if_swarm_value);
         changed_terms_columns().write(file, "/plan/if_budget", plan.if_budget);
@@ -49,6 +53,10 @@ Plan read_plan(const Hdf5Reader& file) {
         plan.curve.at(row.placement).odds_at_least.push_back(row.share);
     }
     plan.traps = planned_trap_columns().read(file, "/plan/traps");
+    plan.tried = tried_columns().read(file, "/plan/tried");
+    for (const PlacedTrap& row : placed_trap_columns().read(file, "/plan/tried_traps")) {
+        plan.tried.at(row.placement).placement.push_back(row.setting);
+    }
     plan.sensitivities = sensitivity_columns().read(file, "/plan/sensitivities");
     plan.if_swarm_value = changed_terms_columns().read(file, "/plan/if_swarm_value");
     plan.if_budget = changed_terms_columns().read(file, "/plan/if_budget");

@@ -49,6 +49,44 @@ std::string calendar_ics(const Scenario& scenario, const Placement& placement, c
 /// One HTML file that opens offline.
 std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenance& origin);
 
+/// One season as it was lived, for the page that plays it.
+struct SeasonReplay {
+    std::uint32_t season = 1;  ///< counted from 1
+    Placement placement;
+    SkyYear sky;
+    SeasonRecord record;
+    SeasonLog log;
+    std::vector<ColonyDiary> diaries;
+};
+/// One HTML file: map with time slider, strips, each colony's curves and why it swarmed.
+std::string season_replay_page(const Scenario& scenario, const SeasonReplay& replay, const Provenance& origin);
+/// Swarms of the season in order of hanging, for the terminal: number, date, parent, fate. At most `rows` of those
+/// nearest the area's centre; caught ones always.
+std::string season_replay_table(const Scenario& scenario, const SeasonReplay& replay, std::size_t rows);
+
+/// One run of a house-hunt.
+struct HuntRun {
+    std::string title;
+    HuntScene scene;
+    HuntResult result;
+    HuntTrace trace;
+};
+/// A hunt, and where asked for the same with one thing changed, on the same random numbers.
+struct HuntReplay {
+    std::uint32_t season = 1;
+    std::size_t swarm = 1;  ///< counted from 1, in order of hanging
+    Placement placement;
+    SkyYear sky;
+    ScoutParameters scouts;
+    std::vector<HuntRun> runs;
+};
+/// One HTML file: scouts, dances, quorum, lift-off; two runs side by side.
+std::string hunt_replay_page(const Scenario& scenario, const HuntReplay& replay, const Provenance& origin);
+/// How each run went, in words, one paragraph each.
+std::vector<std::string> hunt_words(const Scenario& scenario, const HuntReplay& replay);
+/// "Trap 2 (Old oak)", "Cavity C", "Rival trap".
+std::vector<std::string> site_names(const Scenario& scenario, const HuntReplay& replay, const HuntRun& run);
+
 /// Writes text whole or not at all.
 void write_text(const std::string& path, const std::string& text);
 

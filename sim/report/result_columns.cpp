@@ -27,6 +27,11 @@ void add_setting(Columns<Row>& columns, const std::string& prefix, Place setting
         prefix + "lured", "1 = yes", [=](auto& row) -> auto& { return setting(row).lured; });
 }
 
+std::string contest_word(ContestEnd end) {
+    if (end == ContestEnd::one_left) return "one left";
+    return end == ContestEnd::all_alike ? "all alike" : "seasons spent";
+}
+
 }  // namespace
 
 const Columns<CurvePoint>& curve_columns() {
@@ -65,6 +70,20 @@ const Columns<PlannedTrap>& planned_trap_columns() {
     return columns;
 }
 
+const Columns<TriedDesign>& tried_columns() {
+    static const Columns<TriedDesign> columns = [] {
+        Columns<TriedDesign> list;
+        list.add("seasons", "1", MAYBOUGH_PLACE(seasons));
+        list.estimate("catches", "swarm/season", MAYBOUGH_PLACE(catches));
+        list.estimate("net", "currency/season", MAYBOUGH_PLACE(net));
+        list.add("foretold_catches", "swarm/season", MAYBOUGH_PLACE(foretold_catches));
+        list.add("foretold_net", "currency/season", MAYBOUGH_PLACE(foretold_net));
+        list.add("left", "1 = yes", MAYBOUGH_PLACE(left));
+        return list;
+    }();
+    return columns;
+}
+
 const Columns<Sensitivity>& sensitivity_columns() {
     static const Columns<Sensitivity> columns = [] {
         Columns<Sensitivity> list;
@@ -93,6 +112,18 @@ const Columns<Plan>& plan_columns() {
         list.add("search_catches", "swarm/season", MAYBOUGH_PLACE(search_catches));
         list.add("bound_catches", "swarm/season", MAYBOUGH_PLACE(bound_catches));
         list.add("gap_net", "currency/season", MAYBOUGH_PLACE(gap_net));
+        list.add("gap_found_net", "currency/season", MAYBOUGH_PLACE(gap_found_net));
+        list.add("catches_calibration", "1", MAYBOUGH_PLACE(catches_calibration));
+        list.add("worth_calibration", "1", MAYBOUGH_PLACE(worth_calibration));
+        list.add("indifference", "currency/season", MAYBOUGH_PLACE(indifference));
+        list.add("hunts_exhaustive", "1", MAYBOUGH_PLACE(hunts_exhaustive));
+        list.text(
+            "contest_end", [](const Plan& plan) { return contest_word(plan.contest_end); },
+            [](Plan& plan, const std::string& text) {
+                for (const ContestEnd end : {ContestEnd::one_left, ContestEnd::all_alike, ContestEnd::seasons_spent}) {
+                    if (contest_word(end) == text) plan.contest_end = end;
+                }
+            });
         list.add("worth_knowing_all", "currency/season", MAYBOUGH_PLACE(worth_knowing_all));
         list.add("expected_regret", "currency/season", MAYBOUGH_PLACE(expected_regret));
         list.add("worst_regret", "currency/season", MAYBOUGH_PLACE(worst_regret));

@@ -29,6 +29,7 @@ struct DayRow {
 
 const Columns<CurvePoint>& curve_columns();
 const Columns<PlannedTrap>& planned_trap_columns();
+const Columns<TriedDesign>& tried_columns();
 const Columns<Sensitivity>& sensitivity_columns();
 /// All single figures of a plan: a table of one row.
 const Columns<Plan>& plan_columns();

@@ -63,6 +63,54 @@ std::string chance_and_ignorance(const Estimate& estimate) {
            number(estimate.sd_chance, 2) + ", ignorance " + number(estimate.sd_ignorance, 2) + " swarms.";
 }
 
+std::string contest_words(const Scenario& scenario, const Plan& plan) {
+    const auto left = std::count_if(plan.tried.begin(), plan.tried.end(), [](const auto& tried) { return tried.left; });
+    const std::string alike = money(plan.indifference, scenario.keeper.currency);
+    switch (plan.contest_end) {
+        case ContestEnd::one_left:
+            return "all others fell behind";
+        case ContestEnd::all_alike:
+            return "the " + std::to_string(left) + " left differ by no more than " + alike + " (95 %)";
+        case ContestEnd::seasons_spent:
+            break;
+    }
+    return std::to_string(left) + " were left when the seasons were spent; a difference of less than " + alike +
+           " was not looked for";
+}
+
+namespace {
+
+std::string contest_line(const Scenario& scenario, const Plan& plan) {
+    std::uint32_t seasons = 0;
+    double seen = 0;
+    double foretold = 0;
+    for (const TriedDesign& tried : plan.tried) {
+        seasons = std::max(seasons, tried.seasons);
+        seen += tried.catches.mean;
+        foretold += tried.foretold_catches;
+    }
+    const TriedDesign& winner = plan.tried.front();
+    return "The full simulation tried " + counted(static_cast<double>(plan.tried.size()), "design") + " on up to " +
+           number(seasons, 0) + " seasons they shared: " + contest_words(scenario, plan) +
+           ". On the same seasons the formula foretold " + number(winner.foretold_catches, 2) +
+           " swarms for the one taken, the simulation caught " + number(winner.catches.mean, 2) +
+           "; over all designs " + percent(seen > 0 ? foretold / seen - 1 : 0) + " off.";
+}
+
+std::string hunts_line(const Plan& plan) {
+    const double run = static_cast<double>(plan.hunts_run);
+    const double asked = static_cast<double>(plan.hunts_asked);
+    std::string line = "House-hunts: " + number(run, 0) + " simulated for " + number(asked, 0) + " asked (" +
+                       percent(1 - run / asked) + " were bit for bit the same as one already run)";
+    if (plan.hunts_exhaustive > 0) {
+        line += "; to try every placement of as many traps on as many seasons would ask for " +
+                three_digits(plan.hunts_exhaustive / 1e6) + " million";
+    }
+    return line + ".";
+}
+
+}  // namespace
+
 std::vector<std::string> search_quality(const Scenario& scenario, const Plan& plan) {
     std::vector<std::string> lines;
     const SurrogateCheck& check = plan.surrogate;
@@ -73,16 +121,14 @@ std::vector<std::string> search_quality(const Scenario& scenario, const Plan& pl
             " points of 100 (root mean square; R2 " + number(check.r_squared, 2) + "); swarms in traps: foretold " +
             percent(check.predicted_in_traps) + ", seen " + percent(check.seen_in_traps) + ".");
     }
-    lines.push_back("By that formula this plan catches " + number(plan.search_catches, 2) +
-                    " swarms a season and no choice of spots for as many traps more than " +
-                    number(plan.bound_catches, 2) + "; the search misses at most " +
-                    money(plan.gap_net, scenario.keeper.currency) + " of net value (95 %).");
-    if (plan.hunts_asked > 0) {
-        const double run = static_cast<double>(plan.hunts_run);
-        const double asked = static_cast<double>(plan.hunts_asked);
-        lines.push_back("House-hunts: " + number(run, 0) + " simulated for " + number(asked, 0) + " asked (" +
-                        percent(1 - run / asked) + " were bit for bit the same as one already run).");
-    }
+    lines.push_back(
+        "By that formula, brought to the simulation's level, this plan catches " + number(plan.search_catches, 2) +
+        " swarms a season and no choice of spots for as many traps more than " + number(plan.bound_catches, 2) +
+        ". Searched anew with other seasons in hand, at most " + money(plan.gap_found_net, scenario.keeper.currency) +
+        " more of net value turn up; that no placement at all has more than " +
+        money(plan.gap_net, scenario.keeper.currency) + " beyond this one is proved (both 95 %).");
+    if (!plan.tried.empty()) lines.push_back(contest_line(scenario, plan));
+    if (plan.hunts_asked > 0) lines.push_back(hunts_line(plan));
     for (const auto& group : plan.tied_spots) {
         if (group.size() < 2) continue;
         std::vector<std::string> names;

@@ -34,6 +34,8 @@ std::string plan_answer(const Scenario& scenario, const Plan& plan);
 std::string how_sure(const Scenario& scenario, const Plan& plan);
 std::string why_it_stops(const Plan& plan);
 std::string chance_and_ignorance(const Estimate& estimate);
+/// How the contest between designs ended, in words.
+std::string contest_words(const Scenario& scenario, const Plan& plan);
 std::vector<std::string> search_quality(const Scenario& scenario, const Plan& plan);
 std::vector<std::string> unknowns(const Scenario& scenario, const Plan& plan);
 /// What if a swarm were worth more, or money shorter; what the plan loses by what is not known.

@@ -39,9 +39,9 @@ void write_diary(ColonyDiary& diary, const Colony& colony, const DayOfColony& to
 
 namespace {
 
-ColonyDiary diary_of(const Colony& colony, Day first, const Backdrop& backdrop, const Parameters& parameters,
-                     const Chance& chance) {
-    ColonyDiary diary{colony.id, colony.at, colony.origin, colony.volume_l, first, {}, {}, false};
+ColonyDiary diary_of(const Colony& colony, int apiary, Day first, const Backdrop& backdrop,
+                     const Parameters& parameters, const Chance& chance) {
+    ColonyDiary diary{colony.id, colony.at, colony.origin, colony.volume_l, apiary, first, {}, {}, false};
     diary.cast = live_and_cast(colony, first, backdrop.sky, parameters, chance, &diary);
     return diary;
 }
@@ -52,14 +52,14 @@ std::vector<ColonyDiary> keep_diaries(const Scenario& scenario, const Parameters
                                       const SeasonLog& log, const Chance& chance) {
     std::vector<ColonyDiary> diaries;
     for (const DrawnColony& drawn : backdrop.land.colonies) {
-        diaries.push_back(
-            diary_of(colony_at_start(scenario, drawn, parameters, chance), {0}, backdrop, parameters, chance));
+        diaries.push_back(diary_of(colony_at_start(scenario, drawn, parameters, chance), drawn.apiary, {0}, backdrop,
+                                   parameters, chance));
     }
     for (const LoggedSwarm& logged : log.swarms) {
         if (logged.fate != SeasonEvent::Kind::settled) continue;
         const Colony founded =
             colony_founded(scenario, backdrop, logged.swarm, logged.hunt.site, logged.ended_h, parameters, chance);
-        diaries.push_back(diary_of(founded, day_at(logged.ended_h) + 1, backdrop, parameters, chance));
+        diaries.push_back(diary_of(founded, -1, day_at(logged.ended_h) + 1, backdrop, parameters, chance));
     }
     return diaries;
 }

@@ -1,5 +1,6 @@
 // One house-hunt taken out of its season, to be run again as it was or with one thing changed.
 #include <algorithm>
+#include <cmath>
 #include <sstream>
 
 #include "season/process.hpp"
@@ -68,6 +69,11 @@ HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, con
     std::sort(scene.sites.begin(), scene.sites.end(),
               [](const SceneSite& a, const SceneSite& b) { return a.offer.id < b.offer.id; });
     return scene;
+}
+
+int quorum_of(int scouts, const ScoutParameters& p) {
+    const double least = std::max(p.quorum_least, p.quorum_scout_share * scouts);
+    return static_cast<int>(std::lround(std::min(p.quorum_outside, least)));
 }
 
 std::vector<std::string> hunt_changes() {

@@ -155,10 +155,14 @@ void found_colony(SeasonState& season, const Pending& pending, double now_h) {
     }
 }
 
+std::vector<TrapSeason>::const_iterator trap_at(const SeasonState& season, SiteId site) {
+    return std::find_if(season.traps.begin(), season.traps.end(),
+                        [site](const auto& trap) { return trap.site == site; });
+}
+
 /// The swarm is in a trap; the keeper takes it at the next visit and hangs the trap again.
 void catch_swarm(SeasonState& season, const Pending& pending, double now_h) {
-    const auto trap = std::find_if(season.traps.begin(), season.traps.end(),
-                                   [&](const TrapSeason& t) { return t.site == pending.hunt.site; });
+    const auto trap = trap_at(season, pending.hunt.site);
     const auto t = static_cast<std::size_t>(trap - season.traps.begin());
     const TrapSetting& setting = season.placement[trap->setting];
     Catch caught;
@@ -187,9 +191,14 @@ SeasonEvent::Kind fate_of(const Pending& pending) {
 
 void log_swarm(SeasonState& season, const Pending& pending, SeasonEvent::Kind fate) {
     if (season.log == nullptr) return;
+    const SiteId site = pending.hunt.site;
+    Point ended_at = pending.swarm.at;
+    if (fate == SeasonEvent::Kind::settled) ended_at = cavity_of(season.backdrop, site).at;
+    if (fate == SeasonEvent::Kind::caught) ended_at = trap_at(season, site)->at;
     const bool housed = fate == SeasonEvent::Kind::caught || fate == SeasonEvent::Kind::settled;
-    note(season, fate, pending.ends_h, pending.swarm.id, housed ? pending.hunt.site : SiteId{});
-    season.log->swarms.push_back({pending.swarm, pending.offers, pending.hunt, fate, pending.hung_h, pending.ends_h});
+    note(season, fate, pending.ends_h, pending.swarm.id, housed ? site : SiteId{});
+    season.log->swarms.push_back(
+        {pending.swarm, pending.offers, pending.hunt, fate, pending.hung_h, pending.ends_h, ended_at});
 }
 
 /// The swarm's hanging ends: hived by someone, lost, settled in a cavity, or caught.

@@ -99,6 +99,7 @@ struct LoggedSwarm {
     SeasonEvent::Kind fate{};  ///< settled, caught, hived or lost
     double hung_h = 0;
     double ended_h = 0;
+    Point ended_at;  ///< cavity or trap; the cluster's own place where it found neither
 };
 
 /// The log of one season, kept only where one is asked for.
@@ -130,6 +131,7 @@ struct ColonyDiary {
     Point at;
     ColonyOrigin origin = ColonyOrigin::wild;
     double volume_l = 0;
+    int apiary = -1;  ///< index of the known apiary, -1 for none
     Day first{0};
     std::vector<ColonyDay> days;  ///< up to its end, or the end of swarming
     std::vector<Swarm> cast;
@@ -156,6 +158,9 @@ struct HuntScene {
 };
 HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                      const Placement& placement, const LoggedSwarm& logged, const Chance& chance);
+
+/// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
+int quorum_of(int scouts, const ScoutParameters& parameters);
 
 /// Names of what a trap's replay may change: the cavity's own fields and `rival_m`.
 std::vector<std::string> hunt_changes();

@@ -70,6 +70,7 @@ CHECK = ["check", "{}"]
 PLAN = ["plan", "{}", "--out", "{}/out", "--seasons", "8", "--record-seasons", "8"]
 SEASON = ["season", "{}", "--out", "{}/out", "--seasons", "2"]
 LEARN = ["learn", "{}", "--log", "{}/log.csv", "--out", "{}/out", "--seasons", "20"]
+REPLAY = ["replay", "{}", "--out", "{}/out"]
 COMPARE = ["compare", "{}", "{}/traps.csv", "--out", "{}/out", "--seasons", "2"]
 
 # What is wrong; how it is made; the command; what the line has to say: the file and place first, then the matter.
@@ -177,6 +178,20 @@ CASES = [
     ("a starter from missing spots", nothing,
      ["new", "{}/made", "--latitude", "47.5", "--longitude", "8.5", "--spots", "{}/spot.csv"], ["spot.csv"]),
     ("unknown theme of experiments", nothing, ["verify", "--theme", "birds", "--out", "{}/out"], ["--theme", "birds"]),
+    ("a season of number nought", nothing, REPLAY + ["--season", "0"], ["--season", "from 1"]),
+    ("a season beyond all", nothing, REPLAY + ["--season", "1000001"], ["--season", "1000000"]),
+    ("a season that is no number", nothing, REPLAY + ["--season", "late"], ["season", "late"]),
+    ("a swarm that never hung", nothing, REPLAY + ["--hunt", "99999"], ["--hunt", "a number from 1 to"]),
+    ("a swarm below nought", nothing, REPLAY + ["--hunt=-3"], ["--hunt", "a number from 1 to"]),
+    ("a swarm by name", nothing, REPLAY + ["--hunt", "caugth"], ["--hunt", "'caught'"]),
+    ("a change misspelt", nothing, REPLAY + ["--hunt", "1", "--change", "volume=10"], ["--change", "volume_l?"]),
+    ("a change unknown", nothing, REPLAY + ["--hunt", "1", "--change", "zzzzzz=1"], ["--change", "it knows volume_l"]),
+    ("a change without a number", nothing, REPLAY + ["--hunt", "1", "--change", "lure=some"], ["--change", "lure=some"]),
+    ("a change without a value", nothing, REPLAY + ["--hunt", "1", "--change", "lure"], ["--change", "a number after"]),
+    ("a change out of range", nothing, REPLAY + ["--hunt", "1", "--change", "volume_l=5000"], ["volume_l", "2 to 200"]),
+    ("a change without a hunt", nothing, REPLAY + ["--change", "lure=0"], ["--hunt"]),
+    ("a change of a trap at no spot", nothing, REPLAY + ["--hunt", "1", "--change", "lure=0", "--trap", "elm"], ["elm"]),
+    ("a replay with another's traps", nothing, REPLAY + ["--placement", "{}/trap.csv"], ["trap.csv"]),
     ("experiments of a broken scenario", swap(JSON, "2000", "null"), ["verify", "{}", "--out", "{}/out"], ["/place/radius_m"]),
 ]
 

@@ -96,16 +96,6 @@ TEST_CASE("the bound on catches holds for every number of traps") {
     }
 }
 
-TEST_CASE("worths raised to the greatest bound worths that differ") {
-    for (std::uint32_t number = 0; number < 20; ++number) {
-        const Demand demand = random_demand(800 + number, 6, 60, 2, true);
-        const Limits limits{4, 0, 0};
-        const Demand above = at_greatest_worth(demand);
-        const double bound = upper_bound(above, limits, 4, greedy(above, limits, Judge::net));
-        CHECK(bound >= net_of(demand, enumerate(demand, limits)) - 1e-9);
-    }
-}
-
 TEST_CASE("must-places are used, one trap a place, and exactly means exactly") {
     Demand demand = random_demand(3, 8, 60, 2);
     for (SearchOption& option : demand.options) {

@@ -124,6 +124,14 @@ inline Plan sample_plan() {
     plan.search_catches = 2.55;
     plan.bound_catches = 2.9;
     plan.gap_net = 14;
+    plan.gap_found_net = 6;
+    plan.tried = {{plan.curve.back().placement, 160, plan.curve.back().catches, plan.curve.back().net, 2.7, 41, true},
+                  {plan.curve.at(1).placement, 32, plan.curve.at(1).catches, plan.curve.at(1).net, 1.4, 20, false}};
+    plan.contest_end = ContestEnd::one_left;
+    plan.indifference = 9.5;
+    plan.catches_calibration = 0.97;
+    plan.worth_calibration = 0.95;
+    plan.hunts_exhaustive = 4.2e9;
     plan.surrogate = {4200, 0.031, 0.962, 0.286, 0.279};
     plan.sensitivities = {{"first.unknown", 0.5, 2, 2.5, 2.7, 3, 3, 0.02, 0.01, 0.4},
                           {"second.unknown", 100, 900, 1.2, 4.4, 2, 6, 0.7, 0.8, 11}};

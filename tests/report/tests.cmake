@@ -19,3 +19,14 @@ add_test(NAME "report: page in a browser"
          COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_LIST_DIR}/page_in_browser.py ${report_sample}
                  ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
 set_tests_properties("report: page in a browser" PROPERTIES FIXTURES_REQUIRED report_page LABELS command TIMEOUT 300)
+
+# The replays in a browser.
+add_test(NAME "report: sample replays"
+         COMMAND test_report "--test-case=sample replays are written for the browser to open*")
+set_tests_properties("report: sample replays" PROPERTIES FIXTURES_SETUP report_replay FIXTURES_REQUIRED report_sample
+                                                         LABELS unit)
+add_test(NAME "report: replays in a browser"
+         COMMAND ${Python3_EXECUTABLE} ${CMAKE_CURRENT_LIST_DIR}/replay_in_browser.py ${report_sample}
+                 ${PROJECT_BINARY_DIR}/page/node_modules/axe-core/axe.min.js)
+set_tests_properties("report: replays in a browser" PROPERTIES FIXTURES_REQUIRED report_replay LABELS command
+                                                               TIMEOUT 300)

@@ -10,3 +10,8 @@ add_test(NAME "scenario: the demo on a real weather series"
          COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/scenario/real_series.py $<TARGET_FILE:maybough>
                  ${PROJECT_SOURCE_DIR}/scenarios/brindle-ferry)
 set_tests_properties("scenario: the demo on a real weather series" PROPERTIES LABELS command TIMEOUT 600)
+
+# The classroom scenarios: what each page tells to run is run, and its answer holds.
+add_test(NAME "scenario: the classroom's answers hold"
+         COMMAND ${Python3_EXECUTABLE} ${PROJECT_SOURCE_DIR}/tests/scenario/classroom.py $<TARGET_FILE:maybough>)
+set_tests_properties("scenario: the classroom's answers hold" PROPERTIES LABELS command TIMEOUT 300)

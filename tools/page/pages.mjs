@@ -2,4 +2,6 @@
 // A page without `map` or `charts` does not carry that library.
 export const pages = {
   plan: { map: true, charts: true, styles: ["plan.css"], scripts: ["plan.js"] },
+  replay_season: { map: true, charts: true, styles: ["replay.css"], scripts: ["replay.js", "replay_season.js"] },
+  replay_hunt: { charts: true, styles: ["replay.css"], scripts: ["replay.js", "replay_scouts.js", "replay_hunt.js"] },
 };

@@ -1,0 +1,207 @@
+// maybough replay: one season, or one swarm's house-hunt, as a page that plays, for teaching.
+#include <algorithm>
+#include <boost/program_options/value_semantic.hpp>
+#include <iostream>
+#include <optional>
+#include <set>
+#include <sstream>
+
+#include "command/command_line.hpp"
+
+namespace maybough {
+
+namespace {
+
+void add_options(po::options_description& options) {
+    add_scenario_options(options);
+    options.add_options()("placement", po::value<std::string>()->value_name("FILE"),
+                          "traps as set (CSV); default the scenario's own");
+    options.add_options()("season", po::value<std::int64_t>()->default_value(1)->value_name("K"),
+                          "which of the simulated seasons, counted from 1");
+    options.add_options()("hunt", po::value<std::string>()->value_name("SWARM"),
+                          "play this swarm's house-hunt instead of the season: its number, as in the season's list, or "
+                          "'caught' for the first that a trap caught");
+    options.add_options()("trap", po::value<std::string>()->value_name("SPOT"),
+                          "spot of the trap to change; default the one chosen, else the nearest");
+    options.add_options()("change", po::value<std::string>()->value_name("KEY=VALUE"),
+                          "play the same hunt again beside it with one thing of a trap changed: volume_l=10, lure=0, "
+                          "height_m=1, rival_m=50 (a second trap like it, so many metres east), and so on");
+    add_run_options(options);
+    add_output_options(options);
+}
+
+/// KEY=VALUE of --change, the key known.
+struct Change {
+    std::string key;
+    double value = 0;
+};
+Change change_of(const Request& request) {
+    const auto text = request.get<std::string>("change");
+    const std::size_t sign = text.find('=');
+    const std::string key = text.substr(0, sign);
+    const std::vector<std::string> known = hunt_changes();
+    if (std::find(known.begin(), known.end(), key) == known.end()) {
+        std::string all;
+        for (const std::string& each : known) all += (all.empty() ? "" : ", ") + each;
+        const std::vector<std::string> near = nearest_keys(key, known);
+        throw InputError("command line", "--change knows no '" + key + "'",
+                         near.empty() ? "it knows " + all : "did you mean " + near.front() + "?");
+    }
+    Change change{key, 0};
+    std::istringstream number(sign == std::string::npos ? "" : text.substr(sign + 1));
+    if (!(number >> change.value) || !(number >> std::ws).eof()) {
+        throw InputError("command line", "--change is '" + text + "', expected a number after " + key + "=",
+                         "try --change " + key + "=10");
+    }
+    return change;
+}
+
+/// The season asked for, lived with its log.
+struct Lived {
+    Scenario scenario;
+    Parameters parameters;
+    Chance chance;
+    Backdrop backdrop;
+    SeasonReplay replay;
+};
+
+Lived live(const Request& request, Scenario scenario, Placement placement, const Effort& effort) {
+    const auto season = static_cast<std::uint32_t>(whole(request, "season", 1, 1000000));
+    const Chance chance{effort.seed, season - 1};
+    const Parameters parameters = draw_beliefs(scenario, effort.seed, season - 1);
+    Lived lived{std::move(scenario), parameters, chance, raise_backdrop(scenario, parameters, chance), {}};
+    lived.replay.season = season;
+    lived.replay.placement = std::move(placement);
+    lived.replay.sky = lived.backdrop.sky;
+    lived.replay.record = run_season(lived.scenario, lived.parameters, lived.backdrop, lived.replay.placement, chance,
+                                     nullptr, nullptr, &lived.replay.log);
+    lived.replay.diaries = keep_diaries(lived.scenario, parameters, lived.backdrop, lived.replay.log, chance);
+    return lived;
+}
+
+/// Index into the log of the swarm asked for.
+std::size_t swarm_asked(const Request& request, const SeasonReplay& replay) {
+    const auto text = request.get<std::string>("hunt");
+    const auto& swarms = replay.log.swarms;
+    if (swarms.empty()) {
+        throw InputError("command line", "no swarm hung in season " + std::to_string(replay.season),
+                         "try another with --season");
+    }
+    if (text == "caught") {
+        const auto caught = std::find_if(swarms.begin(), swarms.end(), [](const LoggedSwarm& swarm) {
+            return swarm.fate == SeasonEvent::Kind::caught;
+        });
+        if (caught == swarms.end()) {
+            throw InputError("command line",
+                             "--hunt caught: no trap caught a swarm in season " + std::to_string(replay.season),
+                             "try another with --season, or a swarm's number");
+        }
+        return static_cast<std::size_t>(caught - swarms.begin());
+    }
+    std::istringstream number(text);
+    std::size_t nr = 0;
+    if (text.find('-') != std::string::npos || !(number >> nr) || !number.eof() || nr < 1 || nr > swarms.size()) {
+        throw InputError("command line",
+                         "--hunt is '" + text + "', expected a swarm of season " + std::to_string(replay.season) +
+                             ": a number from 1 to " + std::to_string(swarms.size()) + ", or 'caught'",
+                         "'maybough replay SCENARIO' lists them");
+    }
+    return nr - 1;
+}
+
+/// The trap to change: the one named, the one the swarm chose, or the nearest its scouts can find.
+std::size_t trap_asked(const Request& request, const Lived& lived, const HuntScene& scene, SiteId chosen) {
+    std::optional<std::size_t> best;
+    std::optional<std::size_t> spot;
+    if (request.has("trap")) spot = spot_index(lived.scenario, request.get<std::string>("trap"), "command line");
+    for (std::size_t i = 0; i < scene.sites.size(); ++i) {
+        const SceneSite& site = scene.sites[i];
+        if (site.trap < 0) continue;
+        if (spot && lived.replay.placement[static_cast<std::size_t>(site.trap)].spot != *spot) continue;
+        if (!spot && site.offer.id == chosen) return i;
+        if (!best || site.offer.distance_m < scene.sites[*best].offer.distance_m) best = i;
+    }
+    if (!best) {
+        throw InputError("command line",
+                         spot ? "--trap: no trap hangs there within reach of this swarm's scouts"
+                              : "--change: no trap is within reach of this swarm's scouts",
+                         "'--hunt caught' plays one that was caught");
+    }
+    return *best;
+}
+
+HuntRun run_hunt(const Lived& lived, HuntScene scene, const std::string& title) {
+    HuntRun run{title, std::move(scene), {}, {}};
+    run.result = hunt_again(run.scene, lived.backdrop, lived.parameters, lived.chance, &run.trace);
+    return run;
+}
+
+std::string number_text(double value) {
+    std::ostringstream text;
+    text << value;
+    return text.str();
+}
+
+HuntReplay hunt_replay(const Request& request, const Lived& lived, const std::optional<Change>& change) {
+    const std::size_t asked = swarm_asked(request, lived.replay);
+    const LoggedSwarm& logged = lived.replay.log.swarms[asked];
+    HuntReplay replay{lived.replay.season,     asked + 1, lived.replay.placement, lived.backdrop.sky,
+                      lived.parameters.scouts, {}};
+    const HuntScene scene =
+        hunt_scene(lived.scenario, lived.parameters, lived.backdrop, lived.replay.placement, logged, lived.chance);
+    replay.runs.push_back(run_hunt(lived, scene, "as it was"));
+    if (change) {
+        const std::size_t trap = trap_asked(request, lived, scene, logged.hunt.site);
+        const std::string where = "trap " + std::to_string(scene.sites[trap].trap + 1);
+        replay.runs.push_back(
+            run_hunt(lived, with_change(scene, trap, change->key, change->value, lived.scenario, lived.parameters),
+                     where + " with " + change->key + " = " + number_text(change->value)));
+    }
+    return replay;
+}
+
+int run_replay(const Request& request) {
+    const Effort effort = effort_of(request);
+    std::optional<Change> change;
+    if (request.has("change")) change = change_of(request);
+    if (!request.has("hunt") && (change || request.has("trap"))) {
+        throw InputError("command line", "--change and --trap are of a house-hunt", "name the swarm with --hunt");
+    }
+    Scenario scenario = scenario_of(request);
+    Placement placement =
+        request.has("placement") ? read_placement(request.get<std::string>("placement"), scenario) : scenario.placement;
+    whole(request, "season", 1, 1000000);
+    const Lived lived = live(request, std::move(scenario), std::move(placement), effort);
+    constexpr std::size_t rows = 25;
+    if (!request.has("hunt")) {
+        const OutputFolder folder(request, lived.scenario, {"season.html"});
+        write_text(folder.path("season.html"),
+                   season_replay_page(lived.scenario, lived.replay, provenance_of(request)));
+        std::cout << season_replay_table(lived.scenario, lived.replay, rows) << "\nWritten:\n  "
+                  << folder.path("season.html") << "\n";
+        return 0;
+    }
+    const HuntReplay replay = hunt_replay(request, lived, change);
+    const OutputFolder folder(request, lived.scenario, {"hunt.html"});
+    write_text(folder.path("hunt.html"), hunt_replay_page(lived.scenario, replay, provenance_of(request)));
+    for (const std::string& line : hunt_words(lived.scenario, replay)) std::cout << line << "\n";
+    std::cout << "\nWritten:\n  " << folder.path("hunt.html") << "\n";
+    return 0;
+}
+
+}  // namespace
+
+const Command replay_command{
+    "replay",
+    "one season, or one swarm's house-hunt, as a page that plays",
+    "SCENARIO [--season K] [--hunt SWARM [--change KEY=VALUE]] [options]",
+    "Plays one simulated season on a page that opens offline: colonies grow, prepare and swarm, swarms\n"
+    "hang, choose and settle; click a colony for its own curves and for why it swarmed. With --hunt it\n"
+    "plays one swarm's house-hunt instead: scouts, dances, quorum, lift-off; with --change the same hunt\n"
+    "again beside it, on the same random numbers, with one thing of a trap changed.\n",
+    "scenario",
+    "",
+    add_options,
+    run_replay};
+
+}  // namespace maybough
