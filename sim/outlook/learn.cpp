@@ -108,16 +108,16 @@ class Tally {
     double many_ = 0;
 };
 
+/// A variance of luck below this is none.
+constexpr double no_luck = 1e-9;
+
 double luck(Stream& stream, double variance) {
-    return variance > 1e-9 ? gamma(stream, 1 / variance, 1.0) : 1;
+    return variance > no_luck ? gamma(stream, 1 / variance, 1.0) : 1;
 }
 
-/// What the model expected of the log before it knew it, and of each place once it knows it.
-void put_places_and_years(Learned& learned, const Scenario& scenario, const CatchLog& log, const CatchLaw& law,
-                          const std::vector<std::vector<double>>& draws, const std::vector<double>& weights) {
-    const std::size_t seasons = log.seasons.size();
-    const std::vector<int> counts = counts_of(log, law.cells);
-    std::vector<LearnedTrap> traps(law.places);
+/// The log's years as told by their rows.
+std::vector<LearnedYear> years_of(const Scenario& scenario, const CatchLog& log) {
+    std::vector<LearnedYear> years;
     for (const LoggedSeason& season : log.seasons) {
         LearnedYear year;
         year.year = season.year;
@@ -127,44 +127,73 @@ void put_places_and_years(Learned& learned, const Scenario& scenario, const Catc
         moved.land.centre = scenario.land.centre;
         moved.year = season.year;
         year.weather_known = record_knows(scenario.record, moved.first_day());
-        learned.years.push_back(year);
+        years.push_back(year);
     }
-    for (std::size_t c = 0; c < law.cells.size(); ++c) {
-        const CatchCell& cell = law.cells[c];
-        if (cell.season >= seasons) continue;
+    return years;
+}
+
+/// By place: the log's rows there, summed. Places that only next year uses have no years.
+std::vector<LearnedTrap> traps_of(const Scenario& scenario, const CatchLog& log, const CatchLaw& law) {
+    std::vector<LearnedTrap> traps(law.places);
+    for (const CatchCell& cell : law.cells) {
+        if (cell.season >= log.seasons.size()) continue;
+        const LoggedSeason& season = log.seasons[cell.season];
         LearnedTrap& trap = traps[cell.place];
-        trap.spot = scenario.spots[log.seasons[cell.season].placement[cell.trap].spot].id;
+        trap.spot = scenario.spots[season.placement[cell.trap].spot].id;
         ++trap.years;
-        trap.swarms += counts[c];
-        learned.swarms += counts[c];
-        ++learned.trap_years;
+        trap.swarms += season.swarms[cell.trap];
+    }
+    return traps;
+}
+
+/// Swarms expected in the log's rows under one draw, by place and by year.
+struct ExpectedLog {
+    std::vector<double> of_place;
+    std::vector<double> of_year;
+};
+ExpectedLog expected_log(const CatchLaw& law, const std::vector<double>& draw, std::size_t years) {
+    ExpectedLog expected{std::vector<double>(law.places, 0), std::vector<double>(years, 0)};
+    const std::vector<double> mean = law.expected(draw);
+    for (std::size_t c = 0; c < mean.size(); ++c) {
+        const CatchCell& cell = law.cells[c];
+        if (cell.season >= years) continue;
+        expected.of_place[cell.place] += mean[c];
+        expected.of_year[cell.season] += mean[c];
+    }
+    return expected;
+}
+
+/// What the model expected of the log before it knew it, and of each place once it knows it.
+void put_places_and_years(Learned& learned, const CatchLaw& law, std::vector<LearnedTrap> traps,
+                          const std::vector<std::vector<double>>& draws, const std::vector<double>& weights) {
+    for (const LearnedTrap& trap : traps) {
+        learned.swarms += trap.swarms;
+        learned.trap_years += trap.years;
     }
     std::vector<Tally> by_place;
     for (const LearnedTrap& trap : traps) by_place.emplace_back(trap.swarms);
     Tally all(learned.swarms);
+    const auto n = static_cast<double>(draws.size());
+    // The gamma law of a place's luck, its count known: Gelman et al. 2013, section 2.6.
+    const double size = law.place_variance > no_luck ? 1 / law.place_variance : 1 / no_luck;
     for (std::size_t draw = 0; draw < draws.size(); ++draw) {
         Stream stream =
             Chance{learned.seed, static_cast<std::uint32_t>(draw)}.stream(Purpose::learn_predict, 0U, Day{-1});
-        const std::vector<double> mean = law.expected(draws[draw]);
-        std::vector<double> of_place(law.places, 0);
-        for (std::size_t c = 0; c < mean.size(); ++c) {
-            const CatchCell& cell = law.cells[c];
-            if (cell.season >= seasons) continue;
-            of_place[cell.place] += mean[c];
-            learned.years[cell.season].before += mean[c] / static_cast<double>(draws.size());
-            learned.years[cell.season].after += weights[draw] * mean[c];
+        const ExpectedLog expected = expected_log(law, draws[draw], learned.years.size());
+        for (std::size_t year = 0; year < learned.years.size(); ++year) {
+            learned.years[year].before += expected.of_year[year] / n;
+            learned.years[year].after += weights[draw] * expected.of_year[year];
         }
         const double area = luck(stream, law.area_variance);
         int total = 0;
         for (std::size_t place = 0; place < law.places; ++place) {
             LearnedTrap& trap = traps[place];
             if (trap.years == 0) continue;
-            trap.before += of_place[place] / static_cast<double>(draws.size());
-            // The gamma law of the place's luck, its count known: Gelman et al. 2013, section 2.6.
-            const double size = law.place_variance > 1e-9 ? 1 / law.place_variance : 1e9;
-            trap.after += weights[draw] * of_place[place] * (size + trap.swarms) / (size + of_place[place]);
+            const double mean = expected.of_place[place];
+            trap.before += mean / n;
+            trap.after += weights[draw] * mean * (size + trap.swarms) / (size + mean);
             const double own = luck(stream, law.place_variance);
-            const int simulated = static_cast<int>(poisson(stream, area * own * of_place[place]));
+            const int simulated = static_cast<int>(poisson(stream, area * own * mean));
             by_place[place].count(simulated);
             total += simulated;
         }
@@ -256,7 +285,8 @@ Learned learn(const Scenario& scenario, const CatchLog& log, const Effort& effor
     learned.power = weights.power;
     learned.effective_draws = weights.effective;
     learned.unknowns = what_was_taught(unknowns, law, draws, weights.of_draw, parameters.least_lesson);
-    put_places_and_years(learned, scenario, log, law, draws, weights.of_draw);
+    learned.years = years_of(scenario, log);
+    put_places_and_years(learned, law, traps_of(scenario, log, law), draws, weights.of_draw);
     put_log_rate(learned);
     const std::size_t next_year = log.seasons.size();
     learned.next_before = catch_odds(law, draws, even, next_year);
