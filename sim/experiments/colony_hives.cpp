@@ -64,7 +64,7 @@ std::vector<Finding> run_hives(const Parameters& parameters, std::uint32_t seed)
     const char* rates = "Nolan 1925, The brood-rearing cycle of the honeybee; Winston 1987; from memory";
     return {
         {"hives that swarm without control, queen of this year, share", "", "0.02 to 0.10", young.value(), young.se(),
-         0, 0.20, wide, shares_source, Footing::independent, ""},
+         0, 0.20, wide, shares_source, Footing::calibrated, ""},
         {"hives that swarm without control, queen of last year, share", "", "0.20 to 0.40", one.value(), one.se(), 0.10,
          0.50, wide, shares_source, Footing::calibrated, ""},
         {"hives that swarm without control, queen two years old, share", "", "0.40 to 0.60", two.value(), two.se(),

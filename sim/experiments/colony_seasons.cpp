@@ -93,7 +93,7 @@ std::vector<Finding> run_ithaca(const Parameters& parameters, std::uint32_t seed
               "as published", "Seeley 1978; Lee and Winston 1987; from memory", Footing::independent),
         share("nests without a laying queen 60 days after their prime swarm, share", "0.1 to 0.25",
               s.young_queen_failed, 0.10, 0.25, "as published", "common practice, no published source",
-              Footing::independent,
+              Footing::calibrated,
               "mating losses are at the low end of what is published, and failed young queens are raised anew where "
               "there is young brood"),
         mean("young queen's first egg, days after the prime swarm", "d", "20 to 30", s.lays_again, 15, 35, "+-5 d",
@@ -112,7 +112,7 @@ std::vector<Finding> run_new_jersey(const Parameters& parameters, std::uint32_t 
         mean("mean day of swarms in New Jersey (1 January = 0)", "d", "15 May, day 134", s.swarm_day, may_15 - 7,
              may_15 + 7, "+-7 d", gilley),
         {"spread of the yearly mean day in New Jersey, standard deviation", "d", "several days", sd,
-         sd / std::sqrt(2.0 * (s.yearly_mean_day.count() - 1)), 0, 7, "at most 7 d", gilley, Footing::independent, ""},
+         sd / std::sqrt(2.0 * (s.yearly_mean_day.count() - 1)), 0, 7, "at most 7 d", gilley, Footing::calibrated, ""},
     };
 }
 
@@ -124,9 +124,9 @@ std::vector<Finding> run_kansas(const Parameters& parameters, std::uint32_t seed
     const std::string why = "+-1; the paper's abstract does not say whether the parent nest is counted";
     return {
         {"daughter colonies of a queen in a year in Kansas, the parent nest counted", "", "3.6",
-         swarms + nests_requeened, s.swarms_per_colony.se(), 2.6, 4.6, why, winston, Footing::independent, ""},
+         swarms + nests_requeened, s.swarms_per_colony.se(), 2.6, 4.6, why, winston, Footing::calibrated, ""},
         {"daughter colonies of a queen in a year in Kansas, swarms only", "", "3.6", swarms, s.swarms_per_colony.se(),
-         2.6, 4.6, why, winston, Footing::independent,
+         2.6, 4.6, why, winston, Footing::calibrated,
          "Kansas colonies cast 11 457 workers with each afterswarm; colonies of this model are smaller after a prime "
          "swarm and stop casting sooner"},
     };

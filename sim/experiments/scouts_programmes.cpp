@@ -108,7 +108,7 @@ std::vector<Finding> survey_line(const Parameters& parameters, std::uint32_t see
         {"swarms a site and month, the year round, line through warm brush country", "", "0.14 to 0.65",
          catches.mean / months, catches.se / months, 0.138, 0.648, "least to most of two lines in six years",
          "Rubink et al. 1996, Spatial and temporal variation in Africanized honey bee swarming along a line of traps",
-         Footing::independent, ""}};
+         Footing::calibrated, ""}};
 }
 
 }  // namespace
