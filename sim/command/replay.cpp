@@ -59,6 +59,7 @@ Change change_of(const Request& request) {
         throw InputError("command line", "--change is '" + text + "', expected a number after " + key + "=",
                          "try --change " + key + "=10");
     }
+    check_hunt_change(key, change.value);
     return change;
 }
 

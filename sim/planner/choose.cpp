@@ -1,5 +1,6 @@
 // Chooses among designs by the full model: which to try, the contest, the surrogate's level, how many traps are best.
 #include <algorithm>
+#include <map>
 #include <numeric>
 #include <set>
 
@@ -40,8 +41,8 @@ Demand demand_on(const Work& work, const std::vector<TrapSetting>& options, cons
 namespace {
 /// Designs count as alike within this share of an early swarm's worth.
 constexpr double indifferent_share = 0.1;
-/// Beside the curve's own designs: those that differ from the best by one of so many of its traps.
-constexpr std::size_t changed_traps = 3;
+/// Contests after the first, in which each trap of the design taken may go to its next best place.
+constexpr int exchange_rounds = 2;
 
 /// The smallest design whose odds of the swarms asked for are reached; where none is, the largest.
 std::size_t fewest_for_odds(const std::vector<std::vector<Outcome>>& outcomes, const std::vector<Chosen>& designs,
@@ -85,7 +86,27 @@ bool uses_must_places(const Work& work, const Chosen& chosen) {
     });
 }
 
-/// Designs worth trying in full: the curve's, the best of about as many traps, and those with one trap elsewhere.
+/// The design with one of its traps at its next best place, once for each trap.
+std::vector<Chosen> one_elsewhere(const Work& work, const Chosen& design) {
+    const Limits same{static_cast<int>(design.size()), work.limits.cash, work.limits.hours};
+    std::vector<Chosen> changed;
+    for (const std::size_t moved : design) {
+        Chosen others = design;
+        std::erase(others, moved);
+        const auto next = best_elsewhere(work.demand, same, others, work.demand.options[moved].place);
+        if (!next) continue;
+        others.push_back(*next);
+        if (uses_must_places(work, others)) changed.push_back(std::move(others));
+    }
+    return changed;
+}
+
+Chosen sorted(Chosen design) {
+    std::sort(design.begin(), design.end());
+    return design;
+}
+
+/// Designs worth trying in full: the curve's, and the best of about as many traps.
 std::vector<Chosen> designs_of(const Work& work) {
     const Chosen& order = work.found.order;
     const std::size_t best = work.question.exactly > 0
@@ -96,22 +117,11 @@ std::vector<Chosen> designs_of(const Work& work) {
     for (std::size_t k = std::max<std::size_t>(best, 2) - 1; k <= std::min(best + 1, order.size()); ++k) {
         wanted.push_back(first_of(search(work.demand, work.limits, static_cast<int>(k)).order, k));
     }
-    const Limits same{static_cast<int>(best), work.limits.cash, work.limits.hours};
-    for (std::size_t i = best - std::min(best, changed_traps); i < best; ++i) {
-        Chosen changed = first_of(order, best);
-        changed.erase(changed.begin() + static_cast<std::ptrdiff_t>(i));
-        const auto next = best_elsewhere(work.demand, same, changed, work.demand.options[order[i]].place);
-        if (!next) continue;
-        changed.push_back(*next);
-        wanted.push_back(std::move(changed));
-    }
     std::vector<Chosen> designs;
     std::set<Chosen> known;
     for (Chosen& design : wanted) {
-        Chosen sorted = design;
-        std::sort(sorted.begin(), sorted.end());
         const bool fits = uses_must_places(work, design) && (work.question.exactly <= 0 || design.size() == best);
-        if (fits && known.insert(sorted).second) designs.push_back(std::move(design));
+        if (fits && known.insert(sorted(design)).second) designs.push_back(std::move(design));
     }
     if (designs.empty()) designs.push_back(first_of(order, best));
     return designs;
@@ -160,36 +170,58 @@ void calibrate(Work& work, Plan& plan) {
     work.worth_factor = plan.worth_calibration;
     scale_worth(work.demand, work.worth_factor);
 }
+/// What one plan's contests share: their rules, and every design tried so far by its sorted options.
+struct Contests {
+    ContestRules rules;
+    Prize prize = Prize::net;
+    std::map<Chosen, TriedDesign> tried;
+};
+
+/// Lives one contest through; the design it takes.
+Chosen contest_between(const Work& work, Plan& plan, const std::vector<Chosen>& designs, Contests& contests,
+                       const Progress& progress) {
+    std::vector<Placement> placements;
+    for (const Chosen& design : designs) placements.push_back(placement_of(work, design));
+    const Contest contest =
+        hold_contest(work.scenario, placements, contests.rules, contests.prize, work.weights, work.effort, progress);
+    plan.hunts_asked += contest.asked;
+    plan.hunts_run += contest.run;
+    plan.contest_end = contest.end;
+    for (std::size_t i = 0; i < designs.size(); ++i) {
+        contests.tried.insert_or_assign(sorted(designs[i]), tried_design(work, designs[i], contest, i));
+    }
+    const std::size_t winner =
+        contests.prize == Prize::none ? fewest_for_odds(contest.outcomes, designs, work.question) : contest.winner;
+    plan.hunts_exhaustive = exhaustive_hunts(work, designs[winner].size(), contest);
+    return designs[winner];
+}
 }  // namespace
 
 void choose(Work& work, Plan& plan, std::uint32_t seasons, const Progress& progress) {
-    const std::vector<Chosen> designs = designs_of(work);
-    std::vector<Placement> placements;
-    for (const Chosen& design : designs) placements.push_back(placement_of(work, design));
-    ContestRules rules;
-    rules.indifference = indifferent_share * work.scenario.keeper.swarm_value;
-    rules.most_groups = seasons / seasons_per_belief;
-    rules.first_groups = std::min(rules.first_groups, rules.most_groups);
+    Contests contests;
+    contests.rules.indifference = indifferent_share * work.scenario.keeper.swarm_value;
+    contests.rules.most_groups = seasons / seasons_per_belief;
+    contests.rules.first_groups = std::min(contests.rules.first_groups, contests.rules.most_groups);
     const bool for_odds = work.question.at_least_swarms > 0 && work.question.exactly <= 0;
-    const Contest contest = hold_contest(work.scenario, placements, rules, for_odds ? Prize::none : Prize::net,
-                                         work.weights, work.effort, progress);
-    plan.hunts_asked += contest.asked;
-    plan.hunts_run += contest.run;
-    plan.indifference = rules.indifference;
-    plan.contest_end = contest.end;
-    std::size_t winner = contest.winner;
-    if (for_odds) {
-        winner = fewest_for_odds(contest.outcomes, designs, work.question);
+    contests.prize = for_odds ? Prize::none : Prize::net;
+    plan.indifference = contests.rules.indifference;
+    Chosen taken = contest_between(work, plan, designs_of(work), contests, progress);
+    for (int round = 0; round < exchange_rounds && !for_odds; ++round) {
+        std::vector<Chosen> designs = one_elsewhere(work, taken);
+        if (designs.empty()) break;
+        designs.insert(designs.begin(), taken);
+        const Chosen better = contest_between(work, plan, designs, contests, progress);
+        if (better == taken) break;
+        taken = better;
     }
-    plan.tried.push_back(tried_design(work, designs[winner], contest, winner));
-    for (std::size_t i = 0; i < designs.size(); ++i) {
-        if (i != winner && !designs[i].empty()) plan.tried.push_back(tried_design(work, designs[i], contest, i));
+    plan.tried.push_back(contests.tried.at(sorted(taken)));
+    for (auto& [design, tried] : contests.tried) {
+        if (design != sorted(taken) && !design.empty()) plan.tried.push_back(std::move(tried));
     }
     calibrate(work, plan);
-    plan.recommended = static_cast<int>(designs[winner].size());
-    work.found.order = order_through(work.demand, work.limits, designs[winner]);
-    work.found.best = designs[winner].size();
-    plan.hunts_exhaustive = exhaustive_hunts(work, designs[winner].size(), contest);
+    plan.recommended = static_cast<int>(taken.size());
+    work.found.order = order_through(work.demand, work.limits, taken);
+    work.found.best = taken.size();
 }
 
 }  // namespace maybough

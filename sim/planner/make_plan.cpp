@@ -126,7 +126,11 @@ void tell_what_is_worth_knowing(Plan& plan, const std::vector<Unknown>& unknowns
     const auto k = static_cast<std::size_t>(plan.recommended);
     plan.sensitivities = sensitivities_of(unknowns, report, k);
     add_information(plan.sensitivities, unknowns, report, k, plan.effort.seed);
+    // To know all is worth no less than to know any one, which the rule of all may be too poorly learnt to show.
     plan.worth_knowing_all = worth_of_knowing(standardised(unknowns), report, k);
+    for (const Sensitivity& one : plan.sensitivities) {
+        plan.worth_knowing_all = std::max(plan.worth_knowing_all, one.worth_knowing);
+    }
     const Regret regret = regret_of(unknowns, report, k);
     plan.expected_regret = regret.expected;
     plan.worst_regret = regret.worst;

@@ -169,10 +169,12 @@ std::vector<std::string> other_terms(const Scenario& scenario, const Plan& plan)
                         " would be best (net " + money(terms.net, currency) + ").");
     }
     if (plan.expected_regret > 0 || plan.worst_regret > 0) {
-        lines.push_back("Not knowing this place costs " + money(plan.expected_regret, currency) +
-                        " a season on average against the best number of traps, and " +
-                        money(plan.worst_regret, currency) + " where things stand worst; to know all is worth " +
-                        money(plan.worth_knowing_all, currency) + ".");
+        lines.push_back("Not knowing this place costs up to " + money(plan.expected_regret, currency) +
+                        " a season on average against the best number of traps (by curves fitted to these seasons, "
+                        "which flatter), and up to " +
+                        money(plan.worst_regret, currency) + " where things stand worst. A rule learnt on half of " +
+                        "the beliefs and judged on the other half gains " + money(plan.worth_knowing_all, currency) +
+                        " by knowing.");
     }
     return lines;
 }
@@ -241,8 +243,8 @@ std::vector<std::string> assumptions(const Scenario& scenario) {
     for (const auto& [standing, count] : standings) shares.push_back(std::to_string(count) + " " + standing);
     lines.push_back("Model: " + counted(static_cast<double>(parameter_table().size()), "constant") + " (" +
                     listed(shares) + "); " + std::to_string(drawn) +
-                    " of them are drawn from their odds for every four seasons; " +
-                    std::to_string(set) + " set by this scenario. `maybough parameters` lists all.");
+                    " of them are drawn from their odds for every four seasons; " + std::to_string(set) +
+                    " set by this scenario. `maybough parameters` lists all.");
     return lines;
 }
 

@@ -29,8 +29,7 @@ HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     r.outside_below = below(p.outside_share);
     r.break_retire_below = below(p.break_retire_chance);
     r.company_gain = p.company_find_gain;
-    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
-    r.quorum = static_cast<std::int32_t>(std::lround(quorum));
+    r.quorum = quorum_of(scouts, p);
     r.decay_runs = static_cast<float>(p.decay_runs);
     r.least_runs = static_cast<float>(p.least_dance_runs);
     r.standards = 1;
@@ -90,6 +89,11 @@ void send_out(HuntState& state, const ScoutParameters& p) {
 }
 
 }  // namespace
+
+std::int32_t quorum_of(double scouts, const ScoutParameters& p) {
+    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
+    return static_cast<std::int32_t>(std::lround(quorum));
+}
 
 void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> offers, const ScoutParameters& p,
                const Chance& chance, HuntTrace* trace) {

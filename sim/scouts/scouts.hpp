@@ -92,4 +92,7 @@ using HuntTrace = std::vector<HuntEvent>;
 HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<const DayOfSky> sky,
                 const ScoutParameters& parameters, const Chance& chance, HuntTrace* trace = nullptr);
 
+/// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
+std::int32_t quorum_of(double scouts, const ScoutParameters& parameters);
+
 }  // namespace maybough

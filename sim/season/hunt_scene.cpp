@@ -44,7 +44,19 @@ SiteOffer offered_anew(SiteOffer offer, const Cavity& cavity, const Scenario& sc
     return offer;
 }
 
+const Changeable& changeable(const std::string& key) {
+    if (key == rival.key) return rival;
+    const auto measure =
+        std::find_if(std::begin(measures), std::end(measures), [&](const Changeable& each) { return each.key == key; });
+    if (measure == std::end(measures)) throw InputError("command line", "--change knows no '" + key + "'");
+    return *measure;
+}
+
 }  // namespace
+
+void check_hunt_change(const std::string& key, double value) {
+    must_lie_within(changeable(key), value);
+}
 
 HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                      const Placement& placement, const LoggedSwarm& logged, const Chance& chance) {
@@ -71,11 +83,6 @@ HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, con
     return scene;
 }
 
-int quorum_of(int scouts, const ScoutParameters& p) {
-    const double least = std::max(p.quorum_least, p.quorum_scout_share * scouts);
-    return static_cast<int>(std::lround(std::min(p.quorum_outside, least)));
-}
-
 std::vector<std::string> hunt_changes() {
     std::vector<std::string> keys;
     for (const Changeable& measure : measures) keys.emplace_back(measure.key);
@@ -87,8 +94,9 @@ HuntScene with_change(const HuntScene& scene, std::size_t site, const std::strin
                       const Scenario& scenario, const Parameters& parameters) {
     HuntScene changed = scene;
     SceneSite& trap = changed.sites[site];
-    if (key == rival.key) {
-        must_lie_within(rival, value);
+    const Changeable& what = changeable(key);
+    must_lie_within(what, value);
+    if (what.field == nullptr) {
         SceneSite second = trap;
         second.at = {trap.at.x_m + value, trap.at.y_m};
         second.offer.id = trap_site(second.at);
@@ -103,11 +111,7 @@ HuntScene with_change(const HuntScene& scene, std::size_t site, const std::strin
         changed.sites.insert(place, second);
         return changed;
     }
-    const auto measure =
-        std::find_if(std::begin(measures), std::end(measures), [&](const Changeable& each) { return each.key == key; });
-    if (measure == std::end(measures)) throw InputError("command line", "--change knows no '" + key + "'");
-    must_lie_within(*measure, value);
-    trap.cavity.*(measure->field) = value;
+    trap.cavity.*(what.field) = value;
     trap.offer = offered_anew(trap.offer, trap.cavity, scenario, parameters);
     return changed;
 }

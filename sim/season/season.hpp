@@ -160,11 +160,10 @@ struct HuntScene {
 HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                      const Placement& placement, const LoggedSwarm& logged, const Chance& chance);
 
-/// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
-int quorum_of(int scouts, const ScoutParameters& parameters);
-
 /// Names of what a trap's replay may change: the cavity's own fields and `rival_m`.
 std::vector<std::string> hunt_changes();
+/// Throws InputError where hunt_changes() has no such name, or the value is out of its range.
+void check_hunt_change(const std::string& key, double value);
 /// The scene with one thing of one trap changed, under the same luck: a measure of the cavity, or `rival_m`: a trap
 /// just like it that many metres to the east. `site` indexes scene.sites. Throws InputError where there is no such
 /// thing to change or the value is out of range.
