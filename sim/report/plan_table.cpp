@@ -28,9 +28,9 @@ std::string traps_to_hang(const Scenario& scenario, const Plan& plan) {
 
 std::string traps_worth(const Scenario& scenario, const Plan& plan) {
     TextTable table;
-    table.column("#").column("spot", Align::left, 25).column("swarms a season").column("share");
+    table.column("#").column("spot", Align::left, 24).column("swarms a season").column("share");
     table.column("lost without it");
-    table.column("next best spot", Align::left, 23).column("lost there");
+    table.column("next best spot", Align::left, 22).column("lost there");
     const double all = recommended_point(plan).catches.mean;
     int nr = 0;
     for (const PlannedTrap& trap : plan.traps) {

@@ -44,10 +44,14 @@ struct Played {
 
     void play_hunt() {
         const auto& swarms = replay.log.swarms;
-        const auto caught = std::find_if(swarms.begin(), swarms.end(), [](const LoggedSwarm& swarm) {
-            return swarm.fate == SeasonEvent::Kind::caught;
-        });
+        // The quickest of the swarms caught: no days of foul weather in which there is nothing to look at.
+        const auto hours = [](const LoggedSwarm& swarm) {
+            return swarm.fate == SeasonEvent::Kind::caught ? swarm.ended_h - swarm.hung_h : 1e9;
+        };
+        const auto caught = std::min_element(swarms.begin(), swarms.end(),
+                                             [&](const auto& a, const auto& b) { return hours(a) < hours(b); });
         REQUIRE(caught != swarms.end());
+        REQUIRE(caught->fate == SeasonEvent::Kind::caught);
         hunt = {
             3, static_cast<std::size_t>(caught - swarms.begin()) + 1, replay.placement, backdrop.sky, parameters.scouts,
             {}};
