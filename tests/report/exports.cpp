@@ -34,7 +34,8 @@ TEST_CASE("sample files are written for general tools to read back") {
 
 TEST_CASE("GPX escapes what XML would read as markup and drops control characters") {
     const std::string gpx = traps_gpx(sample_scenario(), sample_placement(), sample_origin());
-    CHECK(holds(gpx, "<name>2 Anna&#39;s &quot;barn&quot; &lt;img src=x onerror=alert(1)&gt; &lt;/script&gt; &amp; co"));
+    CHECK(
+        holds(gpx, "<name>2 Anna&#39;s &quot;barn&quot; &lt;img src=x onerror=alert(1)&gt; &lt;/script&gt; &amp; co"));
     CHECK(!holds(gpx, "<img"));
     CHECK(holds(gpx, "<wpt lat=\"48.2420000\" lon=\"9.4880000\">"));
     CHECK(gpx.find("<name>1 ") < gpx.find("<cmt>"));
