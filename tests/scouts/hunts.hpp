@@ -1,65 +1,26 @@
-// Hunts for tests: skies, swarms, and a land of natural cavities drawn for each swarm.
+// Hunts for tests: what experiments share, pairs of boxes, and when two hunts are the same.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <vector>
 
-#include "scouts/scouts.hpp"
+#include "experiments/hunts.hpp"
 
 namespace maybough::test {
 
-/// `days` fine days with ten hours fit for scouting, 8 to 18 h.
-inline std::vector<DayOfSky> fine_sky(int days) {
-    std::vector<DayOfSky> sky(static_cast<std::size_t>(days));
-    for (DayOfSky& day : sky) {
-        day.sunrise_h = 5;
-        day.sunset_h = 19;
-        for (std::size_t hour = 8; hour < 18; ++hour) day.scouting[hour] = 1;
-    }
-    return sky;
-}
+using scout_trials::fine_sky;
+using scout_trials::offer;
+using scout_trials::offer_of;
 
-/// Swarm number `n`, hung at noon with a full load of honey.
+/// Swarm number `n` of a size that is common in cold countries.
 inline Swarm swarm_number(unsigned n, std::int64_t bees = 12000) {
-    Swarm swarm;
-    swarm.id = swarm_of(ColonyId{n + 1}, 0);
-    swarm.day = {130};
-    swarm.hour = 12;
-    swarm.bees = bees;
-    swarm.honey_g = 0.04 * static_cast<double>(bees);
-    return swarm;
+    return scout_trials::swarm_number(n, bees);
 }
 
-/// An offer at `distance_m` found like an ordinary cavity times `finding`, with the score `log_odds`.
-inline SiteOffer offer(SiteId id, double distance_m, double log_odds, double finding, const ScoutParameters& p) {
-    return {id, distance_m, finding * std::exp(-distance_m / p.search_length_m), log_odds};
-}
-
-/// The offer of a cavity as the season makes it.
-inline SiteOffer offer_of(SiteId id, const Cavity& cavity, double distance_m, const ScoutParameters& p) {
-    return {id, distance_m, find_weight(cavity, distance_m, p), site_log_odds(cavity, p)};
-}
-
-/// Natural cavities about swarm `n`, `per_km2` of them a square kilometre, in the reach of its scouts.
+/// A land of natural cavities of its own for each swarm.
 inline std::vector<SiteOffer> natural_sites(unsigned n, double per_km2, const ScoutParameters& p) {
-    Stream stream = Chance{99, n}.stream(Purpose::landscape_cavities, 1U);
-    const double reach_m = search_reach_m(p);
-    const std::int64_t count = poisson(stream, per_km2 * std::numbers::pi * reach_m * reach_m / 1e6);
-    std::vector<SiteOffer> sites;
-    for (std::int64_t i = 0; i < count; ++i) {
-        Cavity cavity;
-        cavity.volume_l = lognormal(stream, 35, 0.6);
-        cavity.entrance_area_cm2 = lognormal(stream, 20, 0.7);
-        cavity.height_m = 0.5 + 9 * stream.uniform();
-        cavity.facing_deg = 360 * stream.uniform();
-        cavity.shade = stream.uniform();
-        cavity.comb = stream.uniform() < 0.3 ? 1 : 0;
-        cavity.visibility = stream.uniform();
-        const double distance_m = reach_m * std::sqrt(stream.uniform());
-        sites.push_back(offer_of(SiteId{static_cast<std::uint32_t>(i) + 1}, cavity, distance_m, p));
-    }
-    return sites;
+    return scout_trials::natural_sites(Chance{99, n}, 1U, per_km2, p);
 }
 
 /// Two boxes offered to `swarms` swarms, the places of the two taken in turn.
