@@ -114,27 +114,27 @@ std::pair<int, int> numbers_like(const Trials& trials, int chosen) {
     return {low, high};
 }
 
-std::vector<ChangedTerms> with_swarm_value(const Trials& trials) {
+std::vector<ChangedTerms> with_swarm_value(const std::vector<CurvePoint>& curve) {
     std::vector<ChangedTerms> result;
     for (const double factor : {0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0}) {
         ChangedTerms terms{factor, 0, -1e300};
-        for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
-            const double net =
-                factor * estimate(trials.column(k, value_in)).mean - estimate(trials.column(k, cost_in)).mean;
-            if (net > terms.net) terms = {factor, static_cast<int>(k), net};
+        for (const CurvePoint& point : curve) {
+            const double net = point.net.mean + (factor - 1) * point.value.mean;
+            if (net > terms.net) terms = {factor, point.traps, net};
         }
         result.push_back(terms);
     }
     return result;
 }
 
-std::vector<ChangedTerms> with_budget(const Trials& trials, const std::vector<PlacementMoney>& money) {
+std::vector<ChangedTerms> with_budget(const std::vector<CurvePoint>& curve) {
     std::vector<ChangedTerms> result;
-    for (std::size_t limit = 0; limit < trials.outcomes.size(); ++limit) {
-        ChangedTerms terms{money[limit].cash, 0, -1e300};
-        for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
-            const double net = estimate(trials.column(k, net_in)).mean;
-            if (money[k].cash <= terms.amount && net > terms.net) terms = {terms.amount, static_cast<int>(k), net};
+    for (const CurvePoint& limit : curve) {
+        ChangedTerms terms{limit.cash, 0, -1e300};
+        for (const CurvePoint& point : curve) {
+            if (point.cash <= limit.cash && point.net.mean > terms.net) {
+                terms = {limit.cash, point.traps, point.net.mean};
+            }
         }
         result.push_back(terms);
     }

@@ -32,8 +32,8 @@ int number_for_odds(const Trials& trials, int swarms, double odds);
 std::pair<int, int> numbers_like(const Trials& trials, int chosen);
 
 /// How the best number moves with what a swarm is worth, and with the budget (the cash of each point in turn).
-std::vector<ChangedTerms> with_swarm_value(const Trials& trials);
-std::vector<ChangedTerms> with_budget(const Trials& trials, const std::vector<PlacementMoney>& money);
+std::vector<ChangedTerms> with_swarm_value(const std::vector<CurvePoint>& curve);
+std::vector<ChangedTerms> with_budget(const std::vector<CurvePoint>& curve);
 
 /// Why the search went no further than the last point.
 enum class LastPoint { most_traps, money, hours, places };

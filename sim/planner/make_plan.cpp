@@ -186,8 +186,8 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.swarm_squares = swarm_squares(report.swarm_places, scenario.land.radius_m);
     const std::vector<Unknown> unknowns = unknowns_of(scenario, effort.seed, report.first_season, report.seasons());
     tell_what_is_worth_knowing(plan, unknowns, report);
-    plan.if_swarm_value = with_swarm_value(report);
-    plan.if_budget = with_budget(report, money_of(scenario, placements));
+    plan.if_swarm_value = with_swarm_value(plan.curve);
+    plan.if_budget = with_budget(plan.curve);
 
     const Chosen chosen = first_of(work.found.order, k);
     plan.search_catches = plan.catches_calibration * catches_of(work.demand, chosen);
