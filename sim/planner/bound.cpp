@@ -1,6 +1,5 @@
 // The bound that no set of options can pass: tangent planes of a concave relaxation (Frank and Wolfe 1956).
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <functional>
 #include <limits>
@@ -12,10 +11,7 @@
 namespace maybough {
 
 namespace {
-/// Shares of the price at which a lone trap's catches in a round just fill it; 0 = traps never fill.
-constexpr std::array<double, 3> price_shares{0, 0.7, 0.85};
-
-/// One option on one hunt, its catch priced.
+/// One option on one hunt: the most it can count for.
 struct Claim {
     std::uint32_t option = 0;
     double pull = 0;
@@ -27,67 +23,84 @@ struct Relaxed {
     std::vector<double> rivals;
     std::vector<std::size_t> first;  ///< per hunt, of its claims; one more at the end
     std::vector<Claim> claims;
-    std::vector<double> rent;  ///< per option: what its rounds earn at the prices of their catches
 };
 
-/// Draws of one option in one round.
-using Round = std::span<const Draw>;
-
-std::vector<Round> rounds_of(const Demand& demand, const SearchOption& option) {
-    std::vector<Round> rounds;
-    const std::span<const Draw> draws(option.draws);
-    std::size_t from = 0;
-    for (std::size_t i = 1; i <= draws.size(); ++i) {
-        const bool same = i < draws.size() && !demand.rounds.empty() &&
-                          demand.rounds[draws[i].hunt] == demand.rounds[draws[from].hunt];
-        if (same) continue;
-        rounds.push_back(draws.subspan(from, i - from));
-        from = i;
-    }
-    return rounds;
-}
-
-/// What a lone trap catches in the round, and the worth of the catch that just fits, the dearest first.
-struct Capacity {
-    double catches = 0;
-    double price = 0;
+/// The strongest pull on one hunt that each place can hold, the strongest place first.
+struct PlacePull {
+    std::uint64_t place = 0;
+    double pull = 0;
 };
 
-Capacity capacity_of(const Demand& demand, Round round) {
-    std::vector<std::pair<double, double>> by_worth;
-    double empty = 1;
-    for (const Draw& draw : round) {
-        const double share = draw.pull / (demand.rivals[draw.hunt] + draw.pull);
-        empty *= 1 - share;
-        by_worth.emplace_back(draw.worth, share);
-    }
-    Capacity capacity{1 - empty, 0};
-    std::sort(by_worth.begin(), by_worth.end(), std::greater<>());
-    double used = 0;
-    for (const auto& [worth, share] : by_worth) {
-        used += share;
-        if (used >= capacity.catches && by_worth.size() > 1) return {capacity.catches, std::max(0.0, worth)};
-    }
-    return capacity;
-}
-
-Relaxed relax(const Demand& demand, double price_share) {
-    Relaxed relaxed;
-    relaxed.rivals = demand.rivals;
-    relaxed.rent.assign(demand.options.size(), 0);
+/// Options on each hunt, in increasing index, with their pulls and worths.
+std::vector<std::vector<Claim>> claims_by_hunt(const Demand& demand) {
     std::vector<std::vector<Claim>> by_hunt(demand.rivals.size());
     for (std::size_t j = 0; j < demand.options.size(); ++j) {
-        for (const Round round : rounds_of(demand, demand.options[j])) {
-            const Capacity capacity = capacity_of(demand, round);
-            const double price = price_share * capacity.price;
-            relaxed.rent[j] += price * capacity.catches;
-            for (const Draw& draw : round) {
-                if (draw.worth <= price) continue;
-                by_hunt[draw.hunt].push_back({static_cast<std::uint32_t>(j), draw.pull, draw.worth - price});
-            }
+        for (const Draw& draw : demand.options[j].draws) {
+            by_hunt[draw.hunt].push_back({static_cast<std::uint32_t>(j), draw.pull, draw.worth});
         }
     }
-    for (std::vector<Claim>& claims : by_hunt) {
+    return by_hunt;
+}
+
+std::vector<PlacePull> strongest_places(const Demand& demand, const std::vector<Claim>& claims,
+                                        const std::vector<double>& empty) {
+    std::vector<PlacePull> places;
+    for (const Claim& claim : claims) {
+        const std::uint64_t place = demand.options[claim.option].place;
+        const double pull = empty[claim.option] * claim.pull;
+        const auto known = std::find_if(places.begin(), places.end(), [&](const auto& p) { return p.place == place; });
+        if (known == places.end()) {
+            places.push_back({place, pull});
+        } else {
+            known->pull = std::max(known->pull, pull);
+        }
+    }
+    std::sort(places.begin(), places.end(), [](const auto& a, const auto& b) { return a.pull > b.pull; });
+    return places;
+}
+
+/// Sum of the strongest pulls that `others` places other than `own` can hold.
+double rivals_at_most(const std::vector<PlacePull>& places, std::uint64_t own, std::size_t others) {
+    double sum = 0;
+    std::size_t taken = 0;
+    for (std::size_t i = 0; i < places.size() && taken < others; ++i) {
+        if (places[i].place == own) continue;
+        sum += places[i].pull;
+        ++taken;
+    }
+    return sum;
+}
+
+/// Hunts in which no trap is full any more, and whose shares no set of at most `count` options can pass in fill().
+///
+/// A trap hangs empty at a hunt no more often than it would, had each hunt of the round before it gone through the
+/// strongest rivals that `count` - 1 other places can hold (`empty`). In fill() a trap with chance e of hanging empty
+/// gets a / (R + A + b) of a hunt, where a = e p, b = (1 - e) p and A sums a over the set. Let q = R a / (R + b): the
+/// pull that, always empty, gets alone what the trap gets alone. Over the set the shares add up to no more than
+/// Q / (R + Q), Q the sum of q: with weights q they are means of x / (x + A), x = R + b, which is concave in x, so that
+/// Jensen's inequality applies. Where traps do not meet the shares are those of fill().
+Relaxed relax(const Demand& demand, int count) {
+    Relaxed relaxed;
+    relaxed.rivals = demand.rivals;
+    const auto others = static_cast<std::size_t>(std::max(0, count - 1));
+    std::vector<std::vector<Claim>> by_hunt = claims_by_hunt(demand);
+    std::vector<double> empty(demand.options.size(), 1);
+    for (std::size_t h = 0; h < by_hunt.size(); ++h) {
+        std::vector<Claim>& claims = by_hunt[h];
+        const double rivals = demand.rivals[h];
+        const bool fills = !demand.rounds.empty();
+        if (fills && h > 0 && demand.rounds[h] != demand.rounds[h - 1]) std::fill(empty.begin(), empty.end(), 1.0);
+        const std::vector<PlacePull> places =
+            fills ? strongest_places(demand, claims, empty) : std::vector<PlacePull>{};
+        for (Claim& claim : claims) {
+            double& e = empty[claim.option];
+            const double full_pull = claim.pull;
+            claim.pull = rivals * e * full_pull / (rivals + (1 - e) * full_pull);
+            if (!fills) continue;
+            const double against = rivals_at_most(places, demand.options[claim.option].place, others);
+            e *= 1 - full_pull / (rivals + against + full_pull);
+        }
+        std::erase_if(claims, [](const Claim& claim) { return claim.worth <= 0; });
         std::stable_sort(claims.begin(), claims.end(), [](const auto& a, const auto& b) { return a.worth > b.worth; });
         relaxed.first.push_back(relaxed.claims.size());
         relaxed.claims.insert(relaxed.claims.end(), claims.begin(), claims.end());
@@ -98,8 +111,9 @@ Relaxed relax(const Demand& demand, double price_share) {
 
 /// The concave worth at `part` of each option hung, and its slope in each part.
 ///
-/// A hunt gives its options no more together than the surrogate's share of them all, and so for any of them alone; the
-/// most worth within that is got by the dearest first: sum over levels of worth of the share of all above the level.
+/// A hunt gives its options no more together than the surrogate's share of them all, no more than the sum of what each
+/// part would get alone, and so for any of them; the most worth within that is got by the dearest first: sum over
+/// levels of worth of what all above the level get.
 double worth_at(const Relaxed& relaxed, const std::vector<double>& part, std::vector<double>& slope) {
     slope.assign(part.size(), 0);
     double worth = 0;
@@ -108,16 +122,30 @@ double worth_at(const Relaxed& relaxed, const std::vector<double>& part, std::ve
         const std::size_t to = relaxed.first[h + 1];
         const double rivals = relaxed.rivals[h];
         double together = 0;
-        for (std::size_t c = from; c < to; ++c) together += relaxed.claims[c].pull * part[relaxed.claims[c].option];
+        double alone = 0;
+        for (std::size_t c = from; c < to; ++c) {
+            const Claim& claim = relaxed.claims[c];
+            together += claim.pull * part[claim.option];
+            alone += claim.pull / (rivals + claim.pull) * part[claim.option];
+        }
         double steep = 0;  // sum over levels from here down of step in worth times slope of the share
+        double flat = 0;
         for (std::size_t c = to; c-- > from;) {
             const Claim& claim = relaxed.claims[c];
             const double below = c + 1 < to ? relaxed.claims[c + 1].worth : 0;
             const double all = rivals + together;
-            worth += (claim.worth - below) * together / all;
-            steep += (claim.worth - below) * rivals / (all * all);
-            slope[claim.option] += steep * claim.pull;
+            const double own = claim.pull / (rivals + claim.pull);
+            const double step = claim.worth - below;
+            if (together / all < alone) {
+                worth += step * together / all;
+                steep += step * rivals / (all * all);
+            } else {
+                worth += step * alone;
+                flat += step;
+            }
+            slope[claim.option] += steep * claim.pull + flat * own;
             together -= claim.pull * part[claim.option];
+            alone -= own * part[claim.option];
         }
     }
     return worth;
@@ -241,9 +269,10 @@ Corner corner_of(const Demand& demand, const Limits& limits, int count, const st
     return best;
 }
 
-double bound_at_prices(const Demand& demand, const Limits& limits, int count, const Chosen& start, int steps,
-                       double price_share) {
-    const Relaxed relaxed = relax(demand, price_share);
+}  // namespace
+
+double upper_bound(const Demand& demand, const Limits& limits, int count, const Chosen& start, int steps) {
+    const Relaxed relaxed = relax(demand, count);
     const std::vector<Material> ways = ways_to_pay(demand);
     std::vector<double> part(demand.options.size(), 0);
     for (const std::size_t j : start) part[j] = 1;
@@ -254,7 +283,7 @@ double bound_at_prices(const Demand& demand, const Limits& limits, int count, co
         std::vector<double> gains(part.size());
         for (std::size_t j = 0; j < part.size(); ++j) {
             plane -= slope[j] * part[j];
-            gains[j] = (slope[j] + relaxed.rent[j]) / demand.seasons;
+            gains[j] = slope[j] / demand.seasons;
         }
         std::optional<Corner> corner;
         for (const Material& way : ways) {
@@ -266,17 +295,7 @@ double bound_at_prices(const Demand& demand, const Limits& limits, int count, co
         for (double& p : part) p *= 1 - length;
         for (const std::size_t j : corner->options) part[j] += length;
     }
-    return bound - demand.fixed_cost;
-}
-}  // namespace
-
-double upper_bound(const Demand& demand, const Limits& limits, int count, const Chosen& start, int steps) {
-    double bound = std::numeric_limits<double>::infinity();
-    for (const double share : price_shares) {
-        if (share > 0 && demand.rounds.empty()) continue;
-        bound = std::min(bound, bound_at_prices(demand, limits, count, start, steps, share));
-    }
-    return std::max(0.0, bound);  // hanging none costs nothing
+    return std::max(0.0, bound - demand.fixed_cost);  // hanging none costs nothing
 }
 
 }  // namespace maybough

@@ -77,7 +77,7 @@ Trials report_trials(const Scenario& scenario, const std::vector<Placement>& cur
     if (of_curve < seasons) {
         join(report,
              run_trials(scenario, {curve[traps]}, 0, first_report_season + of_curve, seasons - of_curve, effort,
-                        stages.stage(seasons - of_curve)),
+                        stages.stage(seasons - of_curve), &weights),
              traps);
     }
     return report;

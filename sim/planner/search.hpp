@@ -51,11 +51,11 @@ Chosen order_through(const Demand& demand, const Limits& limits, const Chosen& s
 
 /// No set of at most `count` options within the limits has more worth less cost than this, by the surrogate.
 ///
-/// The search is relaxed to a concave one, in which options may be hung by parts and full traps are priced: a trap
-/// catches no more in a round than it would alone, so each of its catches pays a price towards that. Money and hours
-/// are relaxed by multipliers. Whatever point the climb of Frank and Wolfe 1956 has reached, the tangent plane there
-/// lies above the concave function, and its best corner is the bound; the least over `steps` points and all prices is
-/// kept. `start` is where the climb begins: a good set makes it short.
+/// The search is relaxed to a concave one, in which options may be hung by parts, a part gets no more than its part of
+/// what the option would get alone, and a trap hangs empty as often as it could beside the strongest rivals. Money and
+/// hours are relaxed by multipliers. Whatever point the climb of Frank and Wolfe 1956 has reached, the tangent plane
+/// there lies above the concave function, and its best corner is the bound; the least over `steps` points is kept.
+/// `start` is where the climb begins: a good set makes it short.
 double upper_bound(const Demand& demand, const Limits& limits, int count, const Chosen& start, int steps = 25);
 
 /// The best set by trying all, for tests and for few options.

@@ -119,6 +119,6 @@ TEST_CASE("where traps fill the search is near the best of all sets, and no set 
     MESSAGE("worst share of the best: " << worst << "; bound above it by share of worth: " << above / paying);
     CHECK(paying > 15);
     CHECK(worst > 0.98);
-    // Measured 0.35 where most rounds fill most traps: prices are set for each trap alone, so the bound is never tight.
-    CHECK(above / paying < 0.4);
+    // Measured 0.28 where most rounds fill most traps: each is let hang empty as if the strongest rivals stood by.
+    CHECK(above / paying < 0.31);
 }
