@@ -28,7 +28,7 @@ struct Regret {
 };
 Regret regret_of(const std::vector<Unknown>& unknowns, const Trials& trials, std::size_t chosen);
 
-/// Adds worth of knowing and Sobol indices of catch and decision to each of `sensitivities`.
+/// Adds worth of knowing, first-order share of the catch and Sobol index of the decision to each of `sensitivities`.
 void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<Unknown>& unknowns,
                      const Trials& trials, std::size_t chosen, std::uint32_t seed);
 

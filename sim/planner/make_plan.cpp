@@ -91,6 +91,8 @@ LastPoint last_point(const Work& work) {
     return LastPoint::places;
 }
 
+/// Batches are of all the report's seasons: the common ones as they go without a trap, the others as they go under the
+/// plan, which differ by the few natural cavities that caught swarms leave free.
 void measure_gaps(Plan& plan, const Work& work, const Trials& report, int recommended) {
     std::vector<double> gaps;
     std::vector<double> found;
