@@ -4,6 +4,7 @@
 #include <functional>
 #include <limits>
 #include <map>
+#include <numeric>
 #include <optional>
 
 #include "planner/search.hpp"
@@ -25,12 +26,6 @@ struct Relaxed {
     std::vector<Claim> claims;
 };
 
-/// The strongest pull on one hunt that each place can hold, the strongest place first.
-struct PlacePull {
-    std::uint64_t place = 0;
-    double pull = 0;
-};
-
 /// Options on each hunt, in increasing index, with their pulls and worths.
 std::vector<std::vector<Claim>> claims_by_hunt(const Demand& demand) {
     std::vector<std::vector<Claim>> by_hunt(demand.rivals.size());
@@ -42,34 +37,42 @@ std::vector<std::vector<Claim>> claims_by_hunt(const Demand& demand) {
     return by_hunt;
 }
 
-std::vector<PlacePull> strongest_places(const Demand& demand, const std::vector<Claim>& claims,
-                                        const std::vector<double>& empty) {
-    std::vector<PlacePull> places;
-    for (const Claim& claim : claims) {
-        const std::uint64_t place = demand.options[claim.option].place;
-        const double pull = empty[claim.option] * claim.pull;
-        const auto known = std::find_if(places.begin(), places.end(), [&](const auto& p) { return p.place == place; });
-        if (known == places.end()) {
-            places.push_back({place, pull});
-        } else {
-            known->pull = std::max(known->pull, pull);
+/// The strongest pulls that traps at other places can set against one another on one hunt.
+class Rivals {
+  public:
+    Rivals(const Demand& demand, std::size_t others) : others_(others) {
+        std::map<std::uint64_t, std::size_t> number;
+        for (const SearchOption& option : demand.options) {
+            place_of_.push_back(number.emplace(option.place, number.size()).first->second);
         }
+        strongest_.assign(number.size(), 0);
     }
-    std::sort(places.begin(), places.end(), [](const auto& a, const auto& b) { return a.pull > b.pull; });
-    return places;
-}
 
-/// Sum of the strongest pulls that `others` places other than `own` can hold.
-double rivals_at_most(const std::vector<PlacePull>& places, std::uint64_t own, std::size_t others) {
-    double sum = 0;
-    std::size_t taken = 0;
-    for (std::size_t i = 0; i < places.size() && taken < others; ++i) {
-        if (places[i].place == own) continue;
-        sum += places[i].pull;
-        ++taken;
+    /// `empty`: per option, how likely it hangs empty at most.
+    void meet(const std::vector<Claim>& claims, const std::vector<double>& empty) {
+        std::fill(strongest_.begin(), strongest_.end(), 0.0);
+        for (const Claim& claim : claims) {
+            double& most = strongest_[place_of_[claim.option]];
+            most = std::max(most, empty[claim.option] * claim.pull);
+        }
+        falling_ = strongest_;
+        std::sort(falling_.begin(), falling_.end(), std::greater<>());
+        falling_.resize(std::min(falling_.size(), others_ + 1));
+        first_ = std::accumulate(falling_.begin(), falling_.end(), 0.0);
+        last_ = falling_.size() > others_ ? falling_.back() : 0;
     }
-    return sum;
-}
+
+    /// Sum of the strongest pulls of so many places other than the option's own.
+    double against(std::size_t option) const { return first_ - std::max(strongest_[place_of_[option]], last_); }
+
+  private:
+    std::size_t others_;
+    std::vector<std::size_t> place_of_;  ///< per option
+    std::vector<double> strongest_;      ///< per place, on this hunt
+    std::vector<double> falling_;        ///< the strongest, one more than there can be others
+    double first_ = 0;                   ///< their sum
+    double last_ = 0;                    ///< the one too many where the option's place is not among them
+};
 
 /// Hunts in which no trap is full any more, and whose shares no set of at most `count` options can pass in fill().
 ///
@@ -82,23 +85,20 @@ double rivals_at_most(const std::vector<PlacePull>& places, std::uint64_t own, s
 Relaxed relax(const Demand& demand, int count) {
     Relaxed relaxed;
     relaxed.rivals = demand.rivals;
-    const auto others = static_cast<std::size_t>(std::max(0, count - 1));
+    Rivals rivals(demand, static_cast<std::size_t>(std::max(0, count - 1)));
     std::vector<std::vector<Claim>> by_hunt = claims_by_hunt(demand);
     std::vector<double> empty(demand.options.size(), 1);
     for (std::size_t h = 0; h < by_hunt.size(); ++h) {
         std::vector<Claim>& claims = by_hunt[h];
-        const double rivals = demand.rivals[h];
+        const double natural = demand.rivals[h];
         const bool fills = !demand.rounds.empty();
         if (fills && h > 0 && demand.rounds[h] != demand.rounds[h - 1]) std::fill(empty.begin(), empty.end(), 1.0);
-        const std::vector<PlacePull> places =
-            fills ? strongest_places(demand, claims, empty) : std::vector<PlacePull>{};
+        if (fills) rivals.meet(claims, empty);
         for (Claim& claim : claims) {
             double& e = empty[claim.option];
             const double full_pull = claim.pull;
-            claim.pull = rivals * e * full_pull / (rivals + (1 - e) * full_pull);
-            if (!fills) continue;
-            const double against = rivals_at_most(places, demand.options[claim.option].place, others);
-            e *= 1 - full_pull / (rivals + against + full_pull);
+            claim.pull = natural * e * full_pull / (natural + (1 - e) * full_pull);
+            if (fills) e *= 1 - full_pull / (natural + rivals.against(claim.option) + full_pull);
         }
         std::erase_if(claims, [](const Claim& claim) { return claim.worth <= 0; });
         std::stable_sort(claims.begin(), claims.end(), [](const auto& a, const auto& b) { return a.worth > b.worth; });
@@ -129,7 +129,7 @@ double worth_at(const Relaxed& relaxed, const std::vector<double>& part, std::ve
             alone += claim.pull / (rivals + claim.pull) * part[claim.option];
         }
         double steep = 0;  // sum over levels from here down of step in worth times slope of the share
-        double flat = 0;
+        double flat = 0;   // the same of levels that the parts, each alone, do not fill
         for (std::size_t c = to; c-- > from;) {
             const Claim& claim = relaxed.claims[c];
             const double below = c + 1 < to ? relaxed.claims[c + 1].worth : 0;

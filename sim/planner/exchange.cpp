@@ -1,4 +1,4 @@
-// Exchanges: one option for another, and one or two members for whatever does better in their stead.
+// Exchanges: one member of a set for whatever does better in its stead.
 #include <algorithm>
 #include <cmath>
 

@@ -91,8 +91,8 @@ LastPoint last_point(const Work& work) {
     return LastPoint::places;
 }
 
-/// Batches are of all the report's seasons: the common ones as they go without a trap, the others as they go under the
-/// plan, which differ by the few natural cavities that caught swarms leave free.
+/// Batches are of all the report's seasons, as they go under the plan: the natural cavities that caught swarms leave
+/// free are rivals to every other placement too.
 void measure_gaps(Plan& plan, const Work& work, const Trials& report, int recommended) {
     std::vector<double> gaps;
     std::vector<double> found;

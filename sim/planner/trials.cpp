@@ -33,7 +33,7 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
     HuntMemo memo;
     for (std::size_t p = 0; p < placements.size(); ++p) {
         std::vector<SwarmStory> stories;
-        const bool wanted = p == 0 && weights != nullptr;
+        const bool wanted = p == follow && weights != nullptr;
         const SeasonRecord record =
             run_season(scenario, parameters, backdrop, placements[p], chance, &memo, wanted ? &stories : nullptr);
         if (wanted) one.situations = situations_of(scenario, backdrop, parameters, std::move(stories), *weights);

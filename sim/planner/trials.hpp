@@ -52,7 +52,7 @@ double hours_in(const Outcome& outcome);
 
 /// Lives through `count` seasons from `first` under each placement: one backdrop and one memo a season.
 /// `follow` names the placement whose single catches are kept; `weights`, where given, asks for the swarms' situations
-/// under the first placement.
+/// under it.
 Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
                   const ChoiceWeights* weights = nullptr);

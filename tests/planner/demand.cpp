@@ -11,12 +11,6 @@ using namespace maybough;
 using namespace maybough::test;
 
 namespace {
-/// Hunts in rounds of `length`.
-Demand in_rounds(Demand demand, std::uint32_t length) {
-    for (std::uint32_t h = 0; h < demand.rivals.size(); ++h) demand.rounds.push_back(h / length);
-    return demand;
-}
-
 /// Worth of the set's catches in one run of luck: each hunt goes to one of the empty traps or elsewhere by the logit.
 double lucky_worth(const Demand& demand, const Chosen& chosen, Stream& luck) {
     std::vector<bool> full(chosen.size(), false);

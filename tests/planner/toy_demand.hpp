@@ -81,4 +81,10 @@ inline Demand covering(const std::vector<std::pair<double, double>>& sites, cons
     return demand;
 }
 
+/// Hunts in rounds of `length`.
+inline Demand in_rounds(Demand demand, std::uint32_t length) {
+    for (std::uint32_t h = 0; h < demand.rivals.size(); ++h) demand.rounds.push_back(h / length);
+    return demand;
+}
+
 }  // namespace maybough::test
