@@ -16,8 +16,6 @@ namespace {
 constexpr std::uint32_t tuning_seasons = 24;
 /// Share of the report's seasons that the contest between designs gets at most, on luck of its own.
 constexpr double contest_share = 0.2;
-/// More of them would only tell apart designs that a keeper need not.
-constexpr double most_contest_seasons = 100;
 constexpr std::uint32_t gap_batches = 4;
 const std::vector<int> intervals_to_try{5, 7, 10, 14};
 
@@ -159,8 +157,7 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.effort = effort;
     plan.question = question;
     const std::uint32_t report_seasons = whole_beliefs(effort.confirm_seasons);
-    const std::uint32_t contest_seasons =
-        whole_beliefs(std::min(effort.confirm_seasons * contest_share, most_contest_seasons));
+    const std::uint32_t contest_seasons = whole_beliefs(effort.confirm_seasons * contest_share);
     Stages stages(progress, effort.record_seasons + tuning_seasons + contest_seasons + report_seasons);
 
     // Learn from recorded seasons, search on them, settle the visits, and choose by the full model on fresh seasons.
