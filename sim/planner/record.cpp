@@ -52,7 +52,7 @@ using Tenancy = std::unordered_map<std::uint32_t, double>;
 Tenancy tenancy_of(const std::vector<SwarmStory>& stories) {
     Tenancy tenanted_h;
     for (const SwarmStory& story : stories) {
-        if (story.hived || story.hunt.outcome != HuntOutcome::moved || is_trap(story.hunt.site)) continue;
+        if (story.hunt.outcome != HuntOutcome::moved || is_trap(story.hunt.site)) continue;
         tenanted_h[story.hunt.site.value] = hour_of_year(story.swarm.day, story.swarm.hour) + story.hunt.arrival_h;
     }
     return tenanted_h;
@@ -142,7 +142,9 @@ RepeatedHunt repeat_hunt(const Desk& desk, const Swarm& swarm, const std::vector
 
 void write_down(Desk& desk, const SwarmStory& story) {
     RecordedSeason& out = desk.out;
-    if (story.hived || !reaches_a_spot(desk.scenario, story.swarm.at, search_reach_m(desk.parameters.scouts))) return;
+    if (story.hunt.outcome == HuntOutcome::hived ||
+        !reaches_a_spot(desk.scenario, story.swarm.at, search_reach_m(desk.parameters.scouts)))
+        return;
     std::vector<SiteOffer> offers = free_sites(desk.backdrop, story.swarm, desk.parameters.scouts, desk.tenanted_h);
     const std::size_t natural = offers.size();
     for (const SiteOffer& offer : open_traps(desk, story.swarm)) offers.push_back(offer);
@@ -275,7 +277,9 @@ std::vector<SwarmCase> situations_of(const Scenario& scenario, const Backdrop& b
     const Tenancy tenanted_h = tenancy_of(stories);
     std::vector<SwarmCase> cases;
     for (const SwarmStory& story : stories) {
-        if (story.hived || !reaches_a_spot(scenario, story.swarm.at, search_reach_m(parameters.scouts))) continue;
+        if (story.hunt.outcome == HuntOutcome::hived ||
+            !reaches_a_spot(scenario, story.swarm.at, search_reach_m(parameters.scouts)))
+            continue;
         std::vector<SiteView> views;
         for (const SiteOffer& offer : free_sites(backdrop, story.swarm, parameters.scouts, tenanted_h)) {
             views.push_back(view_of(offer.find_weight, offer.log_odds));

@@ -92,6 +92,8 @@ const char* outcome_word(HuntOutcome outcome) {
             return "moved";
         case HuntOutcome::built_in_open:
             return "built in the open";
+        case HuntOutcome::hived:
+            return "hived";
         default:
             return "lost";
     }

@@ -162,6 +162,8 @@ std::vector<std::string> hunt_words(const Scenario& scenario, const HuntReplay& 
             while (run.scene.sites[chosen].offer.id != result.site) ++chosen;
             text += "a quorum was met after " + hours_words(result.decision_h) + " and the swarm moved into " +
                     names[chosen] + " after " + hours_words(result.arrival_h) + ".";
+        } else if (result.outcome == HuntOutcome::hived) {
+            text += "somebody hived the cluster after " + hours_words(result.arrival_h) + ", before it had moved.";
         } else {
             text += std::string("the scouts never agreed, and the swarm ") +
                     (result.outcome == HuntOutcome::built_in_open ? "built in the open." : "was lost.");

@@ -22,6 +22,7 @@ struct Course {
     std::int32_t piped_for = -1;  ///< site the swarm warms up for
     std::uint32_t lift_off = 0;   ///< tick at which it will fly
     double decision_h = 0;
+    double hived_h = 1e9;  ///< somebody hives the cluster then
     bool ended = false;
 };
 
@@ -41,10 +42,18 @@ void stop_piping(HuntState& state, Course& course) {
     state.quorum_site = -1;
 }
 
+/// Somebody has hived the cluster, or the swarm on its way.
+void taken_in(HuntState& state, Course& course) {
+    course.result.outcome = HuntOutcome::hived;
+    course.result.arrival_h = course.hived_h;
+    course.ended = true;
+    tell(state, Kind::rested, course.hived_h, {}, 0);
+}
+
 /// The warm swarm takes wing: home, or back to its branch if it is split or finds the site tenanted.
 void fly(HuntState& state, Course& course, double hour) {
     const std::int32_t chosen = course.piped_for;
-    const HuntedSite& site = state.sites[static_cast<std::size_t>(chosen)];
+    HuntedSite& site = state.sites[static_cast<std::size_t>(chosen)];
     tell(state, Kind::lifted, hour, site.id, site.ever);
     if (rival_has_quorum(state, chosen)) {
         tell(state, Kind::split, hour, site.id, 0);
@@ -53,6 +62,10 @@ void fly(HuntState& state, Course& course, double hour) {
     }
     const ScoutParameters& p = course.parameters;
     const double arrival_h = hour + site.distance_m / p.swarm_flight_ms / 3600 + p.settle_min / 60;
+    if (arrival_h > course.hived_h) {
+        taken_in(state, course);
+        return;
+    }
     if (!site.open_at(hour) || !site.open_at(arrival_h)) {
         abandon_site(state, chosen, course.now);
         stop_piping(state, course);
@@ -105,8 +118,25 @@ void live_hour(HuntState& state, Course& course, double from_h, double to_h, dou
     if (flying) relax_standards(state, course.parameters, course.result.scouting_h);
     const double step_h = flying ? (to_h - from_h) / static_cast<double>(ticks) : 0;
     for (long tick = 0; tick < ticks && !course.ended; ++tick) {
-        one_tick(state, course, from_h + (static_cast<double>(tick) + 0.5) * step_h);
+        const double hour = from_h + (static_cast<double>(tick) + 0.5) * step_h;
+        if (hour >= course.hived_h) {
+            taken_in(state, course);
+            return;
+        }
+        one_tick(state, course, hour);
         course.result.scouting_h += 1 / ticks_per_hour;
+    }
+}
+
+void bear_witness(const HuntState& state, HuntWitness& witness) {
+    witness.lowest_miss = state.lowest_miss;
+    std::uint64_t from = 0;
+    for (const HuntedSite& site : state.sites) {
+        if (site.met()) {
+            witness.met.push_back({site.id, site.distance_m, site.log_odds, site.find_below - from, site.low_hit,
+                                   site.high_hit, site.asked});
+        }
+        from = site.find_below;
     }
 }
 
@@ -123,9 +153,16 @@ void count_sites(const HuntState& state, HuntResult& result) {
 
 HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<const DayOfSky> sky,
                 const ScoutParameters& parameters, const Chance& chance, HuntTrace* trace) {
+    return hunt_until(1e9, swarm, sites, sky, parameters, chance, trace);
+}
+
+HuntResult hunt_until(double hived_h, const Swarm& swarm, std::span<const SiteOffer> sites,
+                      std::span<const DayOfSky> sky, const ScoutParameters& parameters, const Chance& chance,
+                      HuntTrace* trace, HuntWitness* witness) {
     thread_local HuntState state;
     open_hunt(state, swarm, sites, parameters, chance, trace);
     Course course{swarm, parameters, {}};
+    course.hived_h = hived_h;
     const double patience = patience_h(swarm, parameters);
     bool flying = true;
     double end_h = 0;
@@ -134,8 +171,12 @@ HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<
             const double to_h = 24.0 * static_cast<double>(day) + hour + 1 - swarm.hour;
             if (to_h <= 0) continue;
             const double from_h = std::max(0.0, to_h - 1);
-            if (from_h >= patience) {
-                give_up(state, course, patience, chance);
+            if (from_h >= std::min(patience, hived_h)) {
+                if (hived_h < patience) {
+                    taken_in(state, course);
+                } else {
+                    give_up(state, course, patience, chance);
+                }
                 break;
             }
             const double share = static_cast<double>(sky[day].scouting[static_cast<std::size_t>(hour)]);
@@ -146,6 +187,7 @@ HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<
     }
     if (!course.ended) course.result.arrival_h = end_h;
     count_sites(state, course.result);
+    if (witness != nullptr) bear_witness(state, *witness);
     return course.result;
 }
 

@@ -3,15 +3,11 @@
 #include <cmath>
 
 #include "scouts/scout_life.hpp"
+#include "scouts/witness.hpp"
 
 namespace maybough {
 
 namespace {
-
-/// A chance as a bound for 32 random bits.
-std::uint64_t below(double chance) {
-    return static_cast<std::uint64_t>(std::clamp(chance, 0.0, 1.0) * 0x1.0p32);
-}
 
 HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     const auto ticks = [](double minutes) { return static_cast<float>(minutes * ticks_per_minute); };
@@ -26,8 +22,8 @@ HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     r.follow_half = p.follow_half_share * scouts;
     r.switch_chance = p.switch_chance;
     r.stop_chance = p.stop_chance;
-    r.outside_below = below(p.outside_share);
-    r.break_retire_below = below(p.break_retire_chance);
+    r.outside_below = chance_below(p.outside_share);
+    r.break_retire_below = chance_below(p.break_retire_chance);
     r.company_gain = p.company_find_gain;
     r.quorum = quorum_of(scouts, p);
     r.decay_runs = static_cast<float>(p.decay_runs);
@@ -37,21 +33,22 @@ HuntRates rates_of(const ScoutParameters& p, std::uint32_t scouts) {
     return r;
 }
 
-/// Keeps the sites that can be found, with cumulative chances that leave "nothing" at the top of [0, 1).
+/// Keeps the sites that can be found, with bounds that leave "nothing" at the top of [0, 1).
 void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm& swarm, const ScoutParameters& p,
                 const Chance& chance) {
     state.sites.clear();
-    double cumulative = 0;
+    std::uint64_t bound = 0;
     for (const SiteOffer& offer : offers) {
         if (!(offer.find_weight > 0)) continue;
-        cumulative += p.find_chance * offer.find_weight;
+        bound = find_bound(bound, offer, p);
         HuntedSite site;
         site.id = offer.id;
         site.open_from_h = offer.open_from_h;
         site.open_until_h = offer.open_until_h;
         site.distance_m = offer.distance_m;
-        site.find_below = below(cumulative);
-        site.recruit_below = below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
+        site.log_odds = offer.log_odds;
+        site.find_below = bound;
+        site.recruit_below = chance_below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
         site.travel_ticks = static_cast<float>(offer.distance_m / p.flight_ms / 60 * ticks_per_minute);
         Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day, offer.id.value);
         const double liking = offer.log_odds + p.distance_log_odds_per_km * offer.distance_m / 1000 +
@@ -63,12 +60,9 @@ void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm
 
 /// The site that a scout found before the swarm left, or -1: one uniform for all her early flights, on the same
 /// cumulative chances as a search flight.
-std::int32_t known_before(const HuntState& state, double early_flights, std::uint32_t word) {
+std::int32_t known_before(HuntState& state, double early_flights, std::uint32_t word) {
     if (!(early_flights > 0)) return -1;
-    const auto u = static_cast<std::uint64_t>(static_cast<double>(word) / early_flights);
-    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), u,
-                                      [](std::uint64_t x, const HuntedSite& s) { return x < s.find_below; });
-    return hit == state.sites.end() ? -1 : static_cast<std::int32_t>(hit - state.sites.begin());
+    return site_at(state, static_cast<std::uint64_t>(static_cast<double>(word) / early_flights));
 }
 
 /// Every scout begins at rest, or on the way to the site that she knows from before.
@@ -109,6 +103,7 @@ void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> 
     state.trace = trace;
     state.dancers = 0;
     state.quorum_site = -1;
+    state.lowest_miss = ~0ULL;
     open_sites(state, offers, swarm, p, chance);
     state.been_words = (state.sites.size() + 63) / 64;
     state.been.assign(state.been_words * state.scout_count, 0);

@@ -99,12 +99,9 @@ std::int32_t drawn_by_company(const HuntState& state, std::uint32_t word) {
 
 /// The site at the end of a search flight, or -1: its one uniform falls on a site or, above all of them, on nothing. A
 /// new site at the end of the list can only turn nothing into a find.
-std::int32_t come_upon(const HuntState& state, const Block& words) {
-    if (state.sites.empty()) return -1;
-    if (words[1] >= state.sites.back().find_below) return drawn_by_company(state, words[3]);
-    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), std::uint64_t{words[1]},
-                                      [](std::uint64_t u, const HuntedSite& s) { return u < s.find_below; });
-    return static_cast<std::int32_t>(hit - state.sites.begin());
+std::int32_t come_upon(HuntState& state, const Block& words) {
+    const std::int32_t site = site_at(state, words[1]);
+    return site < 0 && !state.sites.empty() ? drawn_by_company(state, words[3]) : site;
 }
 
 void search(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour, const Block& words) {
@@ -159,7 +156,7 @@ void leave_site(HuntState& state, Scout& bee) {
 
 void visited(HuntState& state, std::uint32_t scout, std::uint32_t now, double hour) {
     Scout& bee = state.scouts[scout];
-    const HuntedSite& site = site_of(state, bee);
+    HuntedSite& site = site_of(state, bee);
     bee.sensed = site.outside >= state.rates.quorum && site.open_at(hour);
     leave_site(state, bee);
     schedule(state, scout, Doing::homing, now + travel(site, bee.spare));
@@ -219,6 +216,17 @@ void danced(HuntState& state, std::uint32_t scout, std::uint32_t now, double hou
 }
 
 }  // namespace
+
+std::int32_t site_at(HuntState& state, std::uint64_t draw) {
+    if (state.sites.empty() || draw >= state.sites.back().find_below) {
+        state.lowest_miss = std::min(state.lowest_miss, draw);
+        return -1;
+    }
+    const auto hit = std::upper_bound(state.sites.begin(), state.sites.end(), draw,
+                                      [](std::uint64_t u, const HuntedSite& s) { return u < s.find_below; });
+    hit->hit(draw);
+    return static_cast<std::int32_t>(hit - state.sites.begin());
+}
 
 void relax_standards(HuntState& state, const ScoutParameters& p, double scouting_h) {
     state.rates.standards = static_cast<float>(std::exp(p.dance_slope * p.relax_per_h * scouting_h));

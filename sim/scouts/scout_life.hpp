@@ -1,6 +1,7 @@
 // One scout's life between rest, search, visit and dance, as events on the wheel; private to scouts/.
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <span>
@@ -39,6 +40,7 @@ struct HuntedSite {
     double open_from_h = 0;
     double open_until_h = 0;
     double distance_m = 0;
+    double log_odds = 0;
     std::uint64_t find_below = 0;     ///< cumulative chance of a find per flight, in 2^-32
     std::uint64_t recruit_below = 0;  ///< chance that a recruit finds it, in 2^-32
     float travel_ticks = 1;
@@ -49,7 +51,28 @@ struct HuntedSite {
     std::int32_t dancing = 0;   ///< dancers for it now
     bool found = false;
     bool danced_for = false;
-    bool open_at(double hour) const { return hour >= open_from_h && hour < open_until_h; }
+    std::uint64_t low_hit = ~0ULL;  ///< the lowest and the highest draw that a search flight ended with at it
+    std::uint64_t high_hit = 0;
+    Asked asked;
+
+    bool open_at(double hour) {
+        if (hour < open_from_h) {
+            asked.last_early_h = std::max(asked.last_early_h, hour);
+            return false;
+        }
+        if (hour >= open_until_h) {
+            asked.first_late_h = std::min(asked.first_late_h, hour);
+            return false;
+        }
+        asked.first_open_h = std::min(asked.first_open_h, hour);
+        asked.last_open_h = std::max(asked.last_open_h, hour);
+        return true;
+    }
+    void hit(std::uint64_t draw) {
+        low_hit = std::min(low_hit, draw);
+        high_hit = std::max(high_hit, draw);
+    }
+    bool met() const { return low_hit <= high_hit; }
 };
 
 /// Mean durations in ticks and chances in the form the events need.
@@ -75,7 +98,8 @@ struct HuntState {
     Wheel wheel;
     std::uint32_t scout_count = 0;
     std::uint32_t dancers = 0;
-    std::int32_t quorum_site = -1;  ///< set by the scout that brings the news
+    std::int32_t quorum_site = -1;      ///< set by the scout that brings the news
+    std::uint64_t lowest_miss = ~0ULL;  ///< the lowest draw of a search flight that ended at nothing
     HuntRates rates;
     std::array<std::uint32_t, 2> key;
     std::uint32_t swarm = 0;
@@ -94,6 +118,9 @@ inline void schedule(HuntState& state, std::uint32_t scout, Doing doing, std::ui
     state.scouts[scout].doing = doing;
     state.wheel.set(scout, due);
 }
+
+/// The site on which the draw of a search flight falls, or -1 above all of them.
+std::int32_t site_at(HuntState& state, std::uint64_t draw);
 
 /// Prepares `state` for the hunt: drops sites that cannot be found, sends every scout to a first rest.
 void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> offers,

@@ -38,6 +38,7 @@ enum class HuntOutcome {
     moved,          ///< flew to the chosen site
     built_in_open,  ///< never agreed; settled on a branch
     dispersed,      ///< ran out of stores
+    hived,          ///< somebody hived the cluster first
 };
 
 /// How one hunt went. Hours count from the moment the swarm hung.
@@ -87,10 +88,52 @@ struct HuntEvent {
 };
 using HuntTrace = std::vector<HuntEvent>;
 
+/// Hours at which scouts came to one site's door and what they met: all that its hours meant to the hunt.
+struct Asked {
+    double first_open_h = 1e9;  ///< earliest hour at which it was found open
+    double last_open_h = -1;    ///< latest such hour
+    double last_early_h = -1;   ///< latest hour at which it was still shut
+    double first_late_h = 1e9;  ///< earliest hour at which it was shut again
+};
+
+/// What one hunt met of a site that some scout of it came upon.
+struct MetSite {
+    SiteId id;
+    double distance_m = 0;
+    double log_odds = 0;
+    std::uint64_t width = 0;    ///< chance of a find per flight, in 2^-32
+    std::uint64_t low_hit = 0;  ///< the draws of search flights that ended at it lie between these two
+    std::uint64_t high_hit = 0;
+    Asked asked;
+};
+
+/// All that a hunt met of its sites: where other offers would have met its draws in the same way, the hunt over them is
+/// the same to the bit. See same_hunt.
+struct HuntWitness {
+    std::uint64_t lowest_miss = ~0ULL;  ///< the lowest draw of a search flight that ended at nothing
+    std::vector<MetSite> met;           ///< in increasing id
+};
+
 /// The house-hunt of `swarm` over `sites` under `sky` (the days from swarm.day on). The bits of the outcome depend on
 /// the swarm's id, the sites that can be found and the sky alone. No allocation after the first call on a thread.
 HuntResult hunt(const Swarm& swarm, std::span<const SiteOffer> sites, std::span<const DayOfSky> sky,
                 const ScoutParameters& parameters, const Chance& chance, HuntTrace* trace = nullptr);
+
+/// The same, ended where somebody hives the cluster `hived_h` hours after it hung (1e9: nobody does). `witness`, where
+/// given, receives what the hunt met.
+HuntResult hunt_until(double hived_h, const Swarm& swarm, std::span<const SiteOffer> sites,
+                      std::span<const DayOfSky> sky, const ScoutParameters& parameters, const Chance& chance,
+                      HuntTrace* trace = nullptr, HuntWitness* witness = nullptr);
+
+/// Bound below which the draw of a search flight ends at a site or at one before it, for each of `sites` in 2^-32; what
+/// lies above the last ends at nothing. A site's own width does not depend on the others, short of certainty.
+void find_bounds(std::span<const SiteOffer> sites, const ScoutParameters& parameters,
+                 std::vector<std::uint64_t>& bounds);
+
+/// True only where the hunt that left `witness` would run to the same end, event by event, over `sites`: the same
+/// swarm, luck and sky are the caller's care. Sites that it never came upon may come, go or change, as long as none of
+/// its draws falls on them.
+bool same_hunt(const HuntWitness& witness, std::span<const SiteOffer> sites, const ScoutParameters& parameters);
 
 /// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
 std::int32_t quorum_of(double scouts, const ScoutParameters& parameters);

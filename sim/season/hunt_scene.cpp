@@ -60,7 +60,7 @@ void check_hunt_change(const std::string& key, double value) {
 
 HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                      const Placement& placement, const LoggedSwarm& logged, const Chance& chance) {
-    HuntScene scene{logged.swarm, {}};
+    HuntScene scene{logged.swarm, {}, cluster_fate(logged.swarm, parameters.swarm, chance).ends_h()};
     for (const SiteOffer& offer : logged.offers) {
         if (!is_trap(offer.id)) {
             const NaturalSite& site = cavity_of(backdrop, offer.id);
@@ -122,7 +122,7 @@ HuntResult hunt_again(const HuntScene& scene, const Backdrop& backdrop, const Pa
     for (const SceneSite& site : scene.sites) offers.push_back(site.offer);
     const auto& days = backdrop.sky.days;
     const std::span<const DayOfSky> sky(days.begin() + scene.swarm.day.value, days.end());
-    return hunt(scene.swarm, offers, sky, parameters.scouts, chance, trace);
+    return hunt_until(scene.hived_h, scene.swarm, offers, sky, parameters.scouts, chance, trace);
 }
 
 }  // namespace maybough

@@ -65,7 +65,4 @@ struct Window {
 /// `emptied_h`: when the keeper last took a swarm out of it (or will).
 Window open_window(const TrapSeason& trap, double now_h, double emptied_h);
 
-/// A digest of everything a hunt's outcome depends on within one replicate.
-std::uint64_t digest(const Swarm& swarm, const std::vector<SiteOffer>& offers);
-
 }  // namespace maybough

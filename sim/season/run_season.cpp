@@ -14,10 +14,9 @@ struct Pending {
     Swarm swarm;
     std::vector<SiteOffer> offers;
     HuntResult hunt;
-    ClusterFate fate;
+    double hived_after_h = 0;  ///< its hunt ends then at the latest
     double hung_h = 0;
     double ends_h = 0;  ///< settled, hived or lost
-    bool hived = false;
 };
 
 /// The running state of one season under one placement.
@@ -83,20 +82,22 @@ std::vector<SiteOffer> offers_to(const SeasonState& season, const Swarm& swarm, 
 
 /// Runs the hunt, or takes it from the memo, and says when the swarm's hanging ends and how.
 void decide(SeasonState& season, Pending& pending) {
-    const std::uint64_t key = digest(pending.swarm, pending.offers);
+    const ScoutParameters& parameters = season.parameters.scouts;
     ++season.memo.asked;
-    auto found = season.memo.hunts.find(key);
-    if (found == season.memo.hunts.end()) {
+    std::vector<KnownHunt>& known = season.memo.hunts[pending.swarm.id.value];
+    auto same = std::find_if(known.begin(), known.end(), [&](const KnownHunt& each) {
+        return each.swarm == pending.swarm && same_hunt(each.witness, pending.offers, parameters);
+    });
+    if (same == known.end()) {
         ++season.memo.run;
         const auto& days = season.backdrop.sky.days;
         const std::span<const DayOfSky> sky(days.begin() + pending.swarm.day.value, days.end());
-        found = season.memo.hunts
-                    .emplace(key, hunt(pending.swarm, pending.offers, sky, season.parameters.scouts, season.chance))
-                    .first;
+        same = known.insert(same, {pending.swarm, {}, {}});
+        same->result = hunt_until(pending.hived_after_h, pending.swarm, pending.offers, sky, parameters, season.chance,
+                                  nullptr, &same->witness);
     }
-    pending.hunt = found->second;
-    pending.hived = pending.fate.hived_by_someone && pending.fate.hived_after_h < pending.hunt.arrival_h;
-    pending.ends_h = pending.hung_h + (pending.hived ? pending.fate.hived_after_h : pending.hunt.arrival_h);
+    pending.hunt = same->result;
+    pending.ends_h = pending.hung_h + pending.hunt.arrival_h;
 }
 
 void note(SeasonState& season, SeasonEvent::Kind kind, double hour, SwarmId swarm, SiteId site = {}) {
@@ -108,7 +109,7 @@ void hang(SeasonState& season, const Swarm& swarm, std::vector<SiteOffer> natura
     Pending pending;
     pending.swarm = swarm;
     pending.hung_h = hours_at(swarm.day, swarm.hour);
-    pending.fate = cluster_fate(swarm, season.parameters.swarm, season.chance);
+    pending.hived_after_h = cluster_fate(swarm, season.parameters.swarm, season.chance).ends_h();
     pending.offers = offers_to(season, swarm, std::move(natural));
     decide(season, pending);
     note(season, SeasonEvent::Kind::hung, pending.hung_h, swarm.id);
@@ -185,7 +186,7 @@ void catch_swarm(SeasonState& season, const Pending& pending, double now_h) {
 
 /// What ends the swarm's hanging.
 SeasonEvent::Kind fate_of(const Pending& pending) {
-    if (pending.hived) return SeasonEvent::Kind::hived;
+    if (pending.hunt.outcome == HuntOutcome::hived) return SeasonEvent::Kind::hived;
     if (pending.hunt.outcome != HuntOutcome::moved) return SeasonEvent::Kind::lost;
     return is_trap(pending.hunt.site) ? SeasonEvent::Kind::caught : SeasonEvent::Kind::settled;
 }
@@ -208,7 +209,7 @@ void settle(SeasonState& season, std::size_t index) {
     season.hanging.erase(season.hanging.begin() + static_cast<std::ptrdiff_t>(index));
     const double now_h = pending.ends_h;
     season.record.scouting_h += pending.hunt.scouting_h;
-    if (season.stories != nullptr) season.stories->push_back({pending.swarm, pending.hunt, pending.hived});
+    if (season.stories != nullptr) season.stories->push_back({pending.swarm, pending.hunt});
     const SeasonEvent::Kind fate = fate_of(pending);
     log_swarm(season, pending, fate);
     if (fate == SeasonEvent::Kind::hived) {

@@ -63,14 +63,19 @@ struct SeasonRecord {
 struct SwarmStory {
     Swarm swarm;
     HuntResult hunt;
-    bool hived = false;
 };
 
-/// Hunts already run in this replicate, by a digest of the swarm and all it could find: reused where nothing within
-/// reach has changed; and founders' swarms by where and when they settled. One memo serves one backdrop and one
-/// thread.
+/// A hunt that was run, and what it met.
+struct KnownHunt {
+    Swarm swarm;
+    HuntResult result;
+    HuntWitness witness;
+};
+
+/// Hunts already run in this replicate, by swarm: reused where nothing has changed that their scouts came upon; and
+/// founders' swarms by where and when they settled. One memo serves one backdrop and one thread at a time.
 struct HuntMemo {
-    std::unordered_map<std::uint64_t, HuntResult> hunts;
+    std::unordered_map<std::uint32_t, std::vector<KnownHunt>> hunts;
     std::map<std::tuple<SwarmId, SiteId, Day>, std::vector<Swarm>> founders;
     std::int64_t asked = 0;  ///< hunts needed
     std::int64_t run = 0;    ///< of them, run by the agents
@@ -156,6 +161,7 @@ struct SceneSite {
 struct HuntScene {
     Swarm swarm;
     std::vector<SceneSite> sites;  ///< in increasing id
+    double hived_h = 1e9;          ///< hours after which somebody hives the cluster
 };
 HuntScene hunt_scene(const Scenario& scenario, const Parameters& parameters, const Backdrop& backdrop,
                      const Placement& placement, const LoggedSwarm& logged, const Chance& chance);

@@ -22,6 +22,7 @@ struct Swarm {
     double queen_age_days = 365;
     double honey_g = 0;  ///< carried
     double parent_volume_l = 40;
+    bool operator==(const Swarm&) const = default;
 };
 
 /// Lets the colony cast a swarm today if it is prepared and an hour of the day is fit; takes its bees and honey out
@@ -33,6 +34,8 @@ std::optional<Swarm> issue_swarm(Colony& colony, const DayOfSky& sky, Day day, c
 struct ClusterFate {
     bool hived_by_someone = false;
     double hived_after_h = 0;  ///< hours after it hung, daylight and night
+    /// The hour after which its own choice no longer counts; never, where nobody hives it.
+    double ends_h() const { return hived_by_someone ? hived_after_h : 1e9; }
 };
 ClusterFate cluster_fate(const Swarm& swarm, const SwarmParameters& parameters, const Chance& chance);
 

@@ -35,24 +35,3 @@ TEST_CASE("an outage ends the open stretch, or delays it; a catch delays it unti
     CHECK(pushed.until_h == hours_at({140}, 12));
     CHECK(open_window(trap, hours_at({145}, 9), hours_at({152}, 18)).from_h == hours_at({152}, 18));
 }
-
-TEST_CASE("a hunt's digest tells apart everything its outcome depends on") {
-    Swarm swarm;
-    swarm.id = {77};
-    swarm.day = {150};
-    const std::vector<SiteOffer> offers{{{5}, 300, 0.1, 0.5}, {{9}, 400, 0.2, 0.1}};
-    const auto base = digest(swarm, offers);
-    CHECK(base == digest(swarm, offers));
-    for (int change = 0; change < 6; ++change) {
-        Swarm other = swarm;
-        std::vector<SiteOffer> changed = offers;
-        if (change == 0) other.id = {78};
-        if (change == 1) other.hour = 13;
-        if (change == 2) changed[1].find_weight = 0.21;
-        if (change == 3) changed[1].log_odds = 0.2;
-        if (change == 4) changed[0].open_until_h = 5;
-        if (change == 5) changed.pop_back();
-        INFO(change);
-        CHECK(digest(other, changed) != base);
-    }
-}

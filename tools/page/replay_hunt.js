@@ -188,7 +188,8 @@ function stateWords(side, minute, seen) {
   const tick = 2 * minute;
   const m = Math.min(minutesAll, Math.floor(minute));
   if (tick >= run.arrival) {
-    return run.chosen >= 0 ? "Home: the swarm has moved into " + run.sites[run.chosen].name + "." : "The swarm never agreed: " + run.outcome + ".";
+    if (run.chosen >= 0) return "Home: the swarm has moved into " + run.sites[run.chosen].name + ".";
+    return run.outcome === "hived" ? "Somebody has hived the cluster." : "The swarm never agreed: " + run.outcome + ".";
   }
   if (seen.flown) return "Lift-off: the swarm flies to " + run.sites[run.chosen].name + ".";
   const dancing = Math.round(counts.dance.reduce((sum, list) => sum + list[m], 0));
