@@ -35,11 +35,11 @@ bool all_alike(const std::vector<std::vector<double>>& groups, const Contest& co
 }
 
 void live_on(Contest& contest, const Scenario& scenario, const std::vector<Placement>& designs, std::uint32_t count,
-             const ChoiceWeights& weights, const Effort& effort, const Progress& progress) {
+             const ChoiceWeights& weights, const Effort& effort, const Progress& progress, KeptReplicates* kept) {
     std::vector<Placement> left;
     for (const std::size_t i : contest.left) left.push_back(designs[i]);
     Trials trials =
-        run_trials(scenario, left, 0, first_confirm_season + contest.seasons, count, effort, progress, &weights);
+        run_trials(scenario, left, 0, first_confirm_season + contest.seasons, count, effort, progress, &weights, kept);
     for (std::size_t p = 0; p < contest.left.size(); ++p) {
         std::vector<Outcome>& all = contest.outcomes[contest.left[p]];
         all.insert(all.end(), trials.outcomes[p].begin(), trials.outcomes[p].end());
@@ -87,7 +87,8 @@ std::vector<std::size_t> who_stays(const std::vector<std::vector<double>>& group
 }
 
 Contest hold_contest(const Scenario& scenario, const std::vector<Placement>& designs, const ContestRules& rules,
-                     Prize prize, const ChoiceWeights& weights, const Effort& effort, const Progress& progress) {
+                     Prize prize, const ChoiceWeights& weights, const Effort& effort, const Progress& progress,
+                     KeptReplicates* kept) {
     Contest contest;
     contest.outcomes.resize(designs.size());
     contest.left.resize(designs.size());
@@ -98,7 +99,7 @@ Contest hold_contest(const Scenario& scenario, const std::vector<Placement>& des
         const std::uint32_t more = groups == 0 ? std::min(rules.first_groups, rules.most_groups)
                                                : std::min(groups_a_look, rules.most_groups - groups);
         const std::uint32_t seasons = more * seasons_per_belief;
-        live_on(contest, scenario, designs, seasons, weights, effort, stages.stage(seasons));
+        live_on(contest, scenario, designs, seasons, weights, effort, stages.stage(seasons), kept);
         groups += more;
         if (prize == Prize::none) continue;
         std::vector<std::vector<double>> means;

@@ -44,8 +44,9 @@ struct Contest {
 enum class Prize { net, none };
 
 /// Lets the designs live through seasons from first_confirm_season on until one is left, or all that are left differ
-/// by no more than the indifference, or the seasons are spent.
+/// by no more than the indifference, or the seasons are spent. The next contest finds their replicates in `kept`.
 Contest hold_contest(const Scenario& scenario, const std::vector<Placement>& designs, const ContestRules& rules,
-                     Prize prize, const ChoiceWeights& weights, const Effort& effort, const Progress& progress);
+                     Prize prize, const ChoiceWeights& weights, const Effort& effort, const Progress& progress,
+                     KeptReplicates* kept = nullptr);
 
 }  // namespace maybough

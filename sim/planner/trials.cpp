@@ -25,12 +25,26 @@ Outcome outcome_of(const SeasonRecord& record) {
     return outcome;
 }
 
+Replicate& replicate_in(std::unique_ptr<Replicate>& place, const Scenario& scenario, const Chance& chance) {
+    if (!place) {
+        Parameters parameters = draw_beliefs(scenario, chance.seed, chance.replicate);
+        Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
+        place = std::make_unique<Replicate>(Replicate{std::move(parameters), std::move(backdrop), {}});
+    }
+    return *place;
+}
+
 OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
-                  const Chance& chance, const ChoiceWeights* weights) {
+                  const Chance& chance, const ChoiceWeights* weights, KeptReplicates* kept) {
     OneSeason one;
-    const Parameters parameters = draw_beliefs(scenario, chance.seed, chance.replicate);
-    const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
-    HuntMemo memo;
+    std::unique_ptr<Replicate> own;
+    std::unique_ptr<Replicate>* const place = kept != nullptr ? kept->place(chance.replicate) : nullptr;
+    Replicate& replicate = replicate_in(place != nullptr ? *place : own, scenario, chance);
+    const Parameters& parameters = replicate.parameters;
+    const Backdrop& backdrop = replicate.backdrop;
+    HuntMemo& memo = replicate.memo;
+    const std::int64_t asked_before = memo.asked;
+    const std::int64_t run_before = memo.run;
     for (std::size_t p = 0; p < placements.size(); ++p) {
         std::vector<SwarmStory> stories;
         const bool wanted = p == follow && weights != nullptr;
@@ -46,8 +60,8 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
         one.swarm_days.push_back(swarm.day.value);
         one.swarm_places.push_back(swarm.at);
     }
-    one.asked = memo.asked;
-    one.run = memo.run;
+    one.asked = memo.asked - asked_before;
+    one.run = memo.run - run_before;
     return one;
 }
 }  // namespace
@@ -88,14 +102,14 @@ std::vector<double> Trials::difference(std::size_t placement, std::size_t other,
 
 Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
-                  const ChoiceWeights* weights) {
+                  const ChoiceWeights* weights, KeptReplicates* kept) {
     Trials trials;
     trials.first_season = first;
     trials.outcomes.resize(placements.size());
     run_in_order<OneSeason>(
         first, first + count, effort.threads,
         [&](std::uint32_t season) {
-            return try_all(scenario, placements, follow, {effort.seed, season}, weights);
+            return try_all(scenario, placements, follow, {effort.seed, season}, weights, kept);
         },
         [&](std::uint32_t season, OneSeason&& one) {
             for (std::size_t p = 0; p < placements.size(); ++p) trials.outcomes[p].push_back(one.outcomes[p]);

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <vector>
 
 #include "planner/record.hpp"
@@ -50,12 +51,35 @@ double cost_in(const Outcome& outcome);
 double net_in(const Outcome& outcome);
 double hours_in(const Outcome& outcome);
 
-/// Lives through `count` seasons from `first` under each placement: one backdrop and one memo a season.
-/// `follow` names the placement whose single catches are kept; `weights`, where given, asks for the swarms' situations
-/// under it.
+/// What the placements of one replicate share: raised once, hunts remembered.
+struct Replicate {
+    Parameters parameters;
+    Backdrop backdrop;
+    HuntMemo memo;
+};
+
+/// Replicates kept from one set of trials to the next: those of `most` seasons from `first` on. Each is touched by one
+/// thread at a time. About half a megabyte each.
+class KeptReplicates {
+  public:
+    KeptReplicates(std::uint32_t first, std::uint32_t most) : first_(first), kept_(most) {}
+    /// Where the replicate of this season is kept, empty at first; null where it is not to be.
+    std::unique_ptr<Replicate>* place(std::uint32_t season) {
+        const std::uint32_t index = season - first_;
+        return season >= first_ && index < kept_.size() ? &kept_[index] : nullptr;
+    }
+
+  private:
+    std::uint32_t first_;
+    std::vector<std::unique_ptr<Replicate>> kept_;
+};
+
+/// Lives through `count` seasons from `first` under each placement: one backdrop and one memo a season, from `kept` and
+/// left there where given. `follow` names the placement whose single catches are kept; `weights`, where given, asks for
+/// the swarms' situations under it.
 Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placements, std::size_t follow,
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
-                  const ChoiceWeights* weights = nullptr);
+                  const ChoiceWeights* weights = nullptr, KeptReplicates* kept = nullptr);
 
 /// At least this many seasons in whole groups of one belief, two groups at least.
 std::uint32_t whole_beliefs(double seasons);
