@@ -4,6 +4,7 @@
 #include <numeric>
 #include <set>
 
+#include "planner/build_order.hpp"
 #include "planner/contest.hpp"
 #include "planner/work.hpp"
 
@@ -41,6 +42,11 @@ Demand demand_on(const Work& work, const std::vector<TrapSetting>& options, cons
 namespace {
 /// Designs count as alike within this share of an early swarm's worth.
 constexpr double indifferent_share = 0.1;
+/// Replicates that one contest keeps for the next; some 150 MB.
+constexpr std::uint32_t most_kept = 320;
+/// The order of traps is settled on the contests' seasons and as many more as make this multiple of them: two traps of
+/// nearly the same worth are told apart by pairs of seasons, and most of their hunts are known.
+constexpr double order_share = 2.5;
 /// Contests after the first, in which each trap of the design taken may go to its next best place.
 constexpr int exchange_rounds = 2;
 
@@ -175,6 +181,8 @@ struct Contests {
     ContestRules rules;
     Prize prize = Prize::net;
     std::map<Chosen, TriedDesign> tried;
+    std::uint32_t seasons = 0;  ///< of the last one
+    KeptReplicates kept{first_confirm_season, most_kept};
 };
 
 /// Lives one contest through; the design it takes.
@@ -182,11 +190,12 @@ Chosen contest_between(const Work& work, Plan& plan, const std::vector<Chosen>& 
                        const Progress& progress) {
     std::vector<Placement> placements;
     for (const Chosen& design : designs) placements.push_back(placement_of(work, design));
-    const Contest contest =
-        hold_contest(work.scenario, placements, contests.rules, contests.prize, work.weights, work.effort, progress);
+    const Contest contest = hold_contest(work.scenario, placements, contests.rules, contests.prize, work.weights,
+                                         work.effort, progress, &contests.kept);
     plan.hunts_asked += contest.asked;
     plan.hunts_run += contest.run;
     plan.contest_end = contest.end;
+    contests.seasons = contest.seasons;
     for (std::size_t i = 0; i < designs.size(); ++i) {
         contests.tried.insert_or_assign(sorted(designs[i]), tried_design(work, designs[i], contest, i));
     }
@@ -194,6 +203,28 @@ Chosen contest_between(const Work& work, Plan& plan, const std::vector<Chosen>& 
         contests.prize == Prize::none ? fewest_for_odds(contest.outcomes, designs, work.question) : contest.winner;
     plan.hunts_exhaustive = exhaustive_hunts(work, designs[winner].size(), contest);
     return designs[winner];
+}
+
+/// The design taken in the order in which to build it by the full model, on the contests' seasons; what follows it is
+/// the surrogate's.
+Chosen as_best_built(const Work& work, Plan& plan, const Chosen& taken, Contests& contests) {
+    const std::uint32_t seasons = std::min(most_kept, whole_beliefs(contests.seasons * order_share));
+    const NetsOf nets_of = [&](const std::vector<Chosen>& sets) {
+        std::vector<Placement> placements;
+        for (const Chosen& set : sets) placements.push_back(placement_of(work, set));
+        const Trials trials = run_trials(work.scenario, placements, 0, first_confirm_season, seasons, work.effort, {},
+                                         nullptr, &contests.kept);
+        plan.hunts_asked += trials.asked;
+        plan.hunts_run += trials.run;
+        std::vector<double> nets;
+        for (std::size_t p = 0; p < sets.size(); ++p) nets.push_back(estimate(trials.column(p, net_in)).mean);
+        return nets;
+    };
+    const std::vector<SearchOption>& options = work.demand.options;
+    const Chosen order = build_order(
+        taken, nets_of, [&](std::size_t j) { return options[j].must; },
+        [&](std::size_t a, std::size_t b) { return options[a].place < options[b].place; });
+    return greedy(work.demand, work.limits, Judge::net, order);
 }
 }  // namespace
 
@@ -220,7 +251,7 @@ void choose(Work& work, Plan& plan, std::uint32_t seasons, const Progress& progr
     }
     calibrate(work, plan);
     plan.recommended = static_cast<int>(taken.size());
-    work.found.order = order_through(work.demand, work.limits, taken);
+    work.found.order = as_best_built(work, plan, taken, contests);
     work.found.best = taken.size();
 }
 

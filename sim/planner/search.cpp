@@ -207,12 +207,8 @@ Found search(const Demand& demand, const Limits& limits, int exactly) {
     if (exactly <= 0 && !must && best_net < 0) best->clear();
     Found found;
     found.best = best->size();
-    found.order = order_through(demand, limits, *best);
+    found.order = greedy(demand, limits, Judge::net, nested_order(demand, limits, *best));
     return found;
-}
-
-Chosen order_through(const Demand& demand, const Limits& limits, const Chosen& set) {
-    return greedy(demand, limits, Judge::net, nested_order(demand, limits, set));
 }
 
 namespace {

@@ -46,9 +46,6 @@ struct Found {
 /// `exactly` > 0 asks for the best set of just that many.
 Found search(const Demand& demand, const Limits& limits, int exactly = 0);
 
-/// The order that begins with the members of `set`, best additions first, and goes on greedily.
-Chosen order_through(const Demand& demand, const Limits& limits, const Chosen& set);
-
 /// No set of at most `count` options within the limits has more worth less cost than this, by the surrogate.
 ///
 /// The search is relaxed to a concave one, in which options may be hung by parts, a part gets no more than its part of
