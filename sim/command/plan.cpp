@@ -21,10 +21,11 @@ void add_options(po::options_description& options) {
     options.add_options()("budget", po::value<double>()->value_name("MONEY"),
                           "money to spend before the season; default from the scenario's keeper");
     options.add_options()("hours", po::value<double>()->default_value(0)->value_name("H"),
-                          "your own hours for the season; 0 = no limit");
+                          "your own hours for the season, taking swarms included; 0 = no limit");
     options.add_options()("at-least", po::value<std::int64_t>()->default_value(0)->value_name("K"),
                           "fewest traps that catch at least K swarms with the odds below; 0 = not asked");
-    options.add_options()("odds", po::value<double>()->default_value(0.8)->value_name("P"), "odds for --at-least");
+    options.add_options()("odds", po::value<double>()->default_value(0.8, "0.8")->value_name("P"),
+                          "odds for --at-least");
     add_run_options(options);
     add_output_options(options);
 }

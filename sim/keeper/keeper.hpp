@@ -97,6 +97,9 @@ struct Taking {
 Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const TrapKind& kind, const Keeper& keeper,
                   Date first_day, const KeeperParameters& parameters, const Chance& chance);
 
+/// Hours for taking a swarm of usual size that has waited half of the time between visits.
+double usual_taking_hours(const TrapKind& kind, int visit_every_days, const KeeperParameters& parameters);
+
 /// The cost of having these traps for a season, apart from taking swarms.
 struct Bill {
     double material = 0;  ///< this season's share of traps

@@ -35,7 +35,20 @@ bool stolen_with(const TrapSeason& trap, Day caught, Day taken) {
         return outage.cause == Outage::Cause::stolen && outage.from >= caught && outage.from < taken;
     });
 }
+/// Share of a full set of comb that a swarm has built.
+double comb_after(double waited_days, double size, const KeeperParameters& parameters) {
+    return -std::expm1(-waited_days / parameters.comb_days) * std::min(size, 1.0);
+}
+
+double hours_to_take(const TrapKind& kind, double comb_built, const KeeperParameters& parameters) {
+    const double comb_hours = kind.frames ? parameters.cross_comb_hours : parameters.cutout_hours;
+    return kind.transfer_hours + parameters.evening_hours + comb_hours * comb_built;
+}
 }  // namespace
+
+double usual_taking_hours(const TrapKind& kind, int visit_every_days, const KeeperParameters& parameters) {
+    return hours_to_take(kind, comb_after(0.5 * visit_every_days, 1, parameters), parameters);
+}
 
 Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const TrapKind& kind, const Keeper& keeper,
                   Date first_day, const KeeperParameters& parameters, const Chance& chance) {
@@ -45,9 +58,8 @@ Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const 
     taking.waited_days = taking.taken - caught;
 
     const double size = static_cast<double>(swarm.bees) / parameters.standard_bees;
-    const double comb_built = -std::expm1(-taking.waited_days / parameters.comb_days) * std::min(size, 1.0);
-    const double comb_hours = kind.frames ? parameters.cross_comb_hours : parameters.cutout_hours;
-    taking.hours = kind.transfer_hours + parameters.evening_hours + comb_hours * comb_built;
+    const double comb_built = comb_after(taking.waited_days, size, parameters);
+    taking.hours = hours_to_take(kind, comb_built, parameters);
 
     const double cut_out = kind.frames ? 0 : comb_built;
     Stream luck = chance.stream(Purpose::keeper_visit, swarm.id);

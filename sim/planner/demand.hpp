@@ -20,7 +20,7 @@ struct SearchOption {
     std::size_t kind = 0;
     double cost = 0;   ///< for the season, apart from material
     double cash = 0;   ///< money paid out in the season, apart from material
-    double hours = 0;  ///< of the keeper's work, apart from building
+    double hours = 0;  ///< of the keeper's work, apart from building; taking what it would catch alone included
     bool must = false;
     std::vector<Draw> draws;  ///< in increasing hunt
 };

@@ -204,6 +204,17 @@ std::vector<std::uint32_t> rounds_of(const Scenario& scenario, const TrapSetting
     }
     return rounds;
 }
+
+/// Work that catches bring is the keeper's too: as much as the trap would catch on its own, so that a plan within the
+/// keeper's hours stays within them.
+void add_taking_hours(Demand& demand, const Scenario& scenario, const std::vector<TrapSetting>& options) {
+    for (std::size_t j = 0; j < options.size(); ++j) {
+        const double catches = catches_of(demand, std::array{j});
+        demand.options[j].hours +=
+            catches * usual_taking_hours(scenario.kinds[options[j].kind], options[j].visit_every_days,
+                                         scenario.parameters.keeper);
+    }
+}
 }  // namespace
 
 Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& options, const Records& records,
@@ -241,6 +252,7 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
             return option;
         },
         [&](std::uint32_t, SearchOption&& option) { demand.options.push_back(std::move(option)); });
+    add_taking_hours(demand, scenario, options);
     return demand;
 }
 

@@ -41,6 +41,18 @@ TEST_CASE("a catch is taken on the first round after the day it came") {
     CHECK(take({209}, setting, sample_kind(), safe_queens()).waited_days == 1);
 }
 
+TEST_CASE("usual hours of taking are those of an ordinary swarm that waited half the time between visits") {
+    const KeeperParameters parameters = safe_queens();
+    TrapKind kind = sample_kind();
+    for (const bool frames : {true, false}) {
+        kind.frames = frames;
+        const Taking taking = take({116}, sample_setting(), kind, parameters, std::llround(parameters.standard_bees));
+        CHECK(taking.hours == doctest::Approx(usual_taking_hours(
+                                  kind, static_cast<int>(2 * std::lround(taking.waited_days)), parameters)));
+    }
+    CHECK(usual_taking_hours(kind, 14, parameters) > usual_taking_hours(kind, 7, parameters));
+}
+
 TEST_CASE("an ordinary early swarm on frames has the full value, a late one the late value") {
     const Keeper keeper;
     CHECK(take({120}, sample_setting(), sample_kind(), safe_queens()).value == doctest::Approx(keeper.swarm_value));

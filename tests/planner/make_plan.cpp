@@ -54,7 +54,11 @@ TEST_CASE("a budget and hours are kept at every point of the curve, and owned tr
     question.budget = 120;
     question.hours = 14;
     const Plan plan = make_plan(scenario, question, small_effort(2));
-    for (const CurvePoint& point : plan.curve) CHECK(point.cash <= question.budget + 1e-9);
+    for (const CurvePoint& point : plan.curve) {
+        CHECK(point.cash <= question.budget + 1e-9);
+        // Hours count the taking of what comes, foretold by the surrogate: within a tenth on fresh seasons.
+        CHECK(point.hours <= 1.1 * question.hours);
+    }
     REQUIRE(plan.curve.size() > 1);
     CHECK(plan.curve.size() < 5);
     CHECK(plan.curve[1].outlay > scenario.keeper.lure_cost);
