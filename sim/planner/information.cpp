@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "planner/given_data_sobol.hpp"
 #include "planner/sobol.hpp"
 
 namespace maybough {
@@ -64,36 +65,6 @@ std::vector<double> row_of(const std::vector<std::vector<double>>& columns, std:
     std::vector<double> z;
     for (const std::vector<double>& column : columns) z.push_back(column[season]);
     return z;
-}
-
-/// Variance of `y` that each standardised unknown explains alone, by straight lines through the means of the beliefs:
-/// the square of its slope less the square's noise, in parts of the variance between beliefs. For a sum of lines in
-/// independent unknowns this is the first-order index of Sobol 1993.
-std::vector<double> shares_explained(const std::vector<std::vector<double>>& columns, const std::vector<double>& y) {
-    std::vector<double> means(y.size() / seasons_per_belief, 0);
-    std::vector<std::vector<double>> drawn(columns.size());
-    for (std::size_t belief = 0; belief < means.size(); ++belief) {
-        const std::size_t first = belief * seasons_per_belief;
-        for (std::size_t s = first; s < first + seasons_per_belief; ++s) means[belief] += y[s] / seasons_per_belief;
-        for (std::size_t u = 0; u < columns.size(); ++u) drawn[u].push_back(columns[u][first]);
-    }
-    const std::vector<double> b = least_squares(drawn, means);
-    double squares = 0;
-    for (std::size_t belief = 0; belief < means.size(); ++belief) {
-        double miss = means[belief] - b[0];
-        for (std::size_t u = 0; u < columns.size(); ++u) miss -= b[u + 1] * drawn[u][belief];
-        squares += miss * miss;
-    }
-    const auto beliefs = static_cast<double>(means.size());
-    const double free = beliefs - static_cast<double>(b.size());
-    const double sd = estimate(y).sd_ignorance;
-    std::vector<double> shares(columns.size(), 0);
-    if (free < 1 || !(sd > 0)) return shares;
-    const double noise = squares / free / beliefs;  // of a slope, squared: unknowns are drawn independently
-    for (std::size_t u = 0; u < shares.size(); ++u) {
-        shares[u] = std::clamp((b[u + 1] * b[u + 1] - noise) / (sd * sd), 0.0, 1.0);
-    }
-    return shares;
 }
 
 std::vector<std::size_t> all_rows(const Trials& trials) {
@@ -165,7 +136,7 @@ void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<
                      const Trials& trials, std::size_t chosen, std::uint32_t seed) {
     if (unknowns.empty() || trials.seasons() < 4 * unknowns.size() + 2) return;
     const std::vector<std::vector<double>> columns = standardised(unknowns);
-    const std::vector<double> of_catch = shares_explained(columns, trials.column(chosen, catches_in));
+    const std::vector<FirstOrder> of_catch = first_order_shares(columns, trials.column(chosen, catches_in));
     const std::vector<Emulator> nets = net_emulators(columns, trials, chosen, all_rows(trials));
     // A uniform picks one of the drawn values: the belief's own law, without a second description of it.
     std::vector<double> z(columns.size());
@@ -184,7 +155,10 @@ void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<
     for (Sensitivity& sensitivity : sensitivities) {
         for (std::size_t u = 0; u < unknowns.size(); ++u) {
             if (unknowns[u].key != sensitivity.key) continue;
-            sensitivity.share_of_catch = of_catch[u];
+            if (!of_catch.empty()) {
+                sensitivity.share_of_catch = std::clamp(of_catch[u].share, 0.0, 1.0);
+                sensitivity.share_of_catch_se = of_catch[u].se;
+            }
             sensitivity.share_of_decision = std::clamp(of_decision.total[u], 0.0, 1.0);
             sensitivity.worth_knowing = worth_of_knowing({columns[u]}, trials, chosen);
         }

@@ -94,7 +94,8 @@ struct Sensitivity {
     double catches_at_high = 0;
     int best_traps_at_low = 0;
     int best_traps_at_high = 0;
-    double share_of_catch = 0;     ///< first order, of the mean catch, by straight lines less their noise
+    double share_of_catch = 0;     ///< Sobol index, first order, of the mean catch; 0 also where seasons are too few
+    double share_of_catch_se = 0;  ///< its standard error; 0 where seasons are too few to say
     double share_of_decision = 0;  ///< Sobol index, total, of the best number of traps
     double worth_knowing = 0;      ///< money a year gained by knowing it before deciding how many traps to hang
 };

@@ -118,6 +118,7 @@ Json sensitivities_json(const Plan& plan) {
                         {"best_traps_at_low", s.best_traps_at_low},
                         {"best_traps_at_high", s.best_traps_at_high},
                         {"share_of_catch", json_number(s.share_of_catch)},
+                        {"share_of_catch_se", json_number(s.share_of_catch_se)},
                         {"share_of_decision", json_number(s.share_of_decision)},
                         {"worth_knowing", json_number(s.worth_knowing)}});
     }

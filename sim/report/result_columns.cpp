@@ -95,6 +95,7 @@ const Columns<Sensitivity>& sensitivity_columns() {
         list.add("best_traps_at_low", "1", MAYBOUGH_PLACE(best_traps_at_low));
         list.add("best_traps_at_high", "1", MAYBOUGH_PLACE(best_traps_at_high));
         list.add("share_of_catch", "1", MAYBOUGH_PLACE(share_of_catch));
+        list.add("share_of_catch_se", "1", MAYBOUGH_PLACE(share_of_catch_se));
         list.add("share_of_decision", "1", MAYBOUGH_PLACE(share_of_decision));
         list.add("worth_knowing", "currency/season", MAYBOUGH_PLACE(worth_knowing));
         return list;

@@ -144,8 +144,12 @@ namespace {
 /// What an unknown explains of the spread between beliefs, and what a year's net would gain by knowing it.
 std::string worth_words(const Scenario& scenario, const Sensitivity& s) {
     std::string text;
-    if (s.share_of_catch > 0) {
-        text.append("; it explains ").append(percent(s.share_of_catch)).append(" of the ignorance about the catch");
+    if (s.share_of_catch > 0 && s.share_of_catch_se > 0) {
+        text.append("; it explains ")
+            .append(percent(s.share_of_catch))
+            .append(" of the ignorance about the catch, give or take ")
+            .append(number(100 * s.share_of_catch_se, 0))
+            .append(" points");
     }
     if (s.worth_knowing > 0) {
         text.append("; to know it is worth ")
