@@ -6,10 +6,6 @@
 namespace maybough {
 
 namespace {
-/// Beliefs in one Latin-hypercube block: within it every unknown visits each tenth of its law once (McKay, Beckman and
-/// Conover 1979), which steadies means and tornadoes; blocks are independent.
-constexpr std::uint32_t beliefs_per_block = 10;
-
 /// Probability, in (0, 1), at which belief `index` takes the unknown `entity`.
 double stratified_uniform(std::uint32_t seed, std::uint32_t index, std::uint32_t entity) {
     const std::uint32_t block = index / beliefs_per_block;

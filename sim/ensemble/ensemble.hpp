@@ -14,6 +14,12 @@ namespace maybough {
 /// Seasons simulated under one draw of the unknowns; more than one, so that chance and ignorance can be told apart.
 inline constexpr std::uint32_t seasons_per_belief = 4;
 
+/// Beliefs of one Latin-hypercube block: within it every unknown visits each part of its law once (McKay, Beckman and
+/// Conover 1979), which steadies means. Blocks are independent, so they are the clusters that errors count; blocks of
+/// two keep three quarters of what large ones gain on straight lines, and leave enough clusters to count.
+inline constexpr std::uint32_t beliefs_per_block = 2;
+inline constexpr std::uint32_t seasons_per_block = beliefs_per_block * seasons_per_belief;
+
 /// The parameters of replicate `replicate`: unknowns drawn from their beliefs, shared by seasons_per_belief replicates.
 Parameters draw_beliefs(const Scenario& scenario, std::uint32_t seed, std::uint32_t replicate);
 
@@ -38,10 +44,10 @@ void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
                   const std::function<Result(std::uint32_t)>& job,
                   const std::function<void(std::uint32_t, Result&&)>& sink, const Progress& progress = {});
 
-/// Mean over replicates with its standard error, belief groups as clusters, and the split of the spread.
+/// Mean over replicates with its standard error, blocks of beliefs as clusters, and the split of the spread.
 struct Estimate {
     double mean = 0;
-    double se = 0;             ///< of the mean, clusters resampled as blocks
+    double se = 0;             ///< of the mean, blocks of beliefs as clusters
     double half_width_95 = 0;  ///< of the 95 % interval about the mean, by Student's t with clusters - 1
     double sd_chance = 0;      ///< between seasons under one belief
     double sd_ignorance = 0;   ///< between beliefs
@@ -49,7 +55,7 @@ struct Estimate {
     double high = 0;           ///< 90 % quantile
     std::uint32_t n = 0;
 };
-/// `values[i]` belongs to replicate i; clusters are seasons_per_belief long.
+/// `values[i]` belongs to replicate i, and `values` begins with a block.
 Estimate estimate(std::span<const double> values);
 
 /// The 97.5 % quantile of Student's t (half-width of a 95 % interval in standard errors); 0 below one degree.

@@ -208,7 +208,7 @@ Chosen contest_between(const Work& work, Plan& plan, const std::vector<Chosen>& 
 /// The design taken in the order in which to build it by the full model, on the contests' seasons; what follows it is
 /// the surrogate's.
 Chosen as_best_built(const Work& work, Plan& plan, const Chosen& taken, Contests& contests) {
-    const std::uint32_t seasons = std::min(most_kept, whole_beliefs(contests.seasons * order_share));
+    const std::uint32_t seasons = std::min(most_kept, whole_blocks(contests.seasons * order_share));
     const NetsOf nets_of = [&](const std::vector<Chosen>& sets) {
         std::vector<Placement> placements;
         for (const Chosen& set : sets) placements.push_back(placement_of(work, set));

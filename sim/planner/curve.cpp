@@ -40,7 +40,7 @@ Estimate lengthened(const Trials& trials, std::size_t placement, std::size_t lon
     const Estimate alone = estimate(std::vector<double>(split, parts.end()));
     result.mean = common * paired.mean + (n - common) * alone.mean;
     result.se = std::hypot(common * paired.se, (n - common) * alone.se);
-    result.half_width_95 = t_quantile_95(common / seasons_per_belief - 1) * result.se;
+    result.half_width_95 = t_quantile_95(common / seasons_per_block - 1) * result.se;
     return result;
 }
 

@@ -1,115 +1,108 @@
 // Given-data Sobol indices by orthogonal polynomials on the ranks of each unknown.
 #include "planner/given_data_sobol.hpp"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 #include <numeric>
 #include <optional>
 
-#include "planner/worth_knowing.hpp"
+#include "ensemble/ensemble.hpp"
 
 namespace maybough {
 
 namespace {
-constexpr std::size_t beliefs_per_degree = 25;  // a degree more for so many beliefs
-constexpr std::size_t most_degrees = 8;
-constexpr std::size_t least_free = 5;  // degrees of freedom left for the noise
+constexpr Eigen::Index beliefs_per_degree = 25;  // a degree more for so many beliefs
+constexpr Eigen::Index most_degrees = 8;
+constexpr Eigen::Index least_free = 5;  // degrees of freedom left for the noise
 constexpr std::size_t jackknife_groups = 20;
 
 using Column = std::vector<double>;
+using Eigen::Index;
+using Eigen::MatrixXd;
+using Eigen::VectorXd;
 
 /// The beliefs of some seasons: their means, and each unknown's value.
 struct BeliefTable {
-    Column means;
-    std::vector<Column> unknowns;
-    Column seasons;  ///< the seasons themselves, for the variance between beliefs
+    VectorXd means;
+    MatrixXd unknowns;  ///< [belief, unknown], each of mean 0 and mean square 1
+    Column seasons;     ///< the seasons themselves, for the variance between beliefs
 };
 
-/// All beliefs but those of jackknife group `left_out`; all of them where that is jackknife_groups.
+/// All beliefs but those of the blocks of jackknife group `left_out`; all of them where that is jackknife_groups.
 BeliefTable table_of(const std::vector<Column>& columns, const Column& y, std::size_t left_out) {
-    BeliefTable table;
-    table.unknowns.resize(columns.size());
+    std::vector<std::size_t> firsts;  // season of each belief kept
     for (std::size_t first = 0; first + seasons_per_belief <= y.size(); first += seasons_per_belief) {
-        if (first / seasons_per_belief % jackknife_groups == left_out) continue;
-        double sum = 0;
-        for (std::size_t s = first; s < first + seasons_per_belief; ++s) {
-            sum += y[s];
-            table.seasons.push_back(y[s]);
+        if (first / seasons_per_block % jackknife_groups != left_out) firsts.push_back(first);
+    }
+    BeliefTable table;
+    const auto beliefs = static_cast<Index>(firsts.size());
+    table.means.resize(beliefs);
+    table.unknowns.resize(beliefs, static_cast<Index>(columns.size()));
+    for (Index belief = 0; belief < beliefs; ++belief) {
+        const std::size_t first = firsts[static_cast<std::size_t>(belief)];
+        const auto from = y.begin() + static_cast<std::ptrdiff_t>(first);
+        table.seasons.insert(table.seasons.end(), from, from + seasons_per_belief);
+        table.means[belief] = std::accumulate(from, from + seasons_per_belief, 0.0) / seasons_per_belief;
+        for (std::size_t u = 0; u < columns.size(); ++u) {
+            table.unknowns(belief, static_cast<Index>(u)) = columns[u][first];
         }
-        table.means.push_back(sum / seasons_per_belief);
-        for (std::size_t u = 0; u < columns.size(); ++u) table.unknowns[u].push_back(columns[u][first]);
+    }
+    for (auto column : table.unknowns.colwise()) {
+        column.array() -= column.mean();
+        const double size = std::sqrt(column.squaredNorm() / static_cast<double>(beliefs));
+        if (size > 0) column /= size;
     }
     return table;
 }
 
-double dot(const Column& a, const Column& b) { return std::inner_product(a.begin(), a.end(), b.begin(), 0.0); }
-
 /// Polynomials of degree 1 to `degrees` in the rank of `values`: mean 0, mean square 1, at right angles to each other
 /// over these values (Gram 1883), so that the variance explained is the sum of the squared coefficients.
-std::vector<Column> rank_polynomials(const Column& values, std::size_t degrees) {
-    const std::size_t n = values.size();
-    std::vector<std::size_t> order(n);
-    std::iota(order.begin(), order.end(), std::size_t{0});
-    std::stable_sort(order.begin(), order.end(), [&](std::size_t a, std::size_t b) { return values[a] < values[b]; });
-    Column place(n);
-    for (std::size_t r = 0; r < n; ++r) {
-        place[order[r]] = (2 * static_cast<double>(r) + 1) / static_cast<double>(n) - 1;
+MatrixXd rank_polynomials(const VectorXd& values, Index degrees) {
+    const Index n = values.size();
+    std::vector<Index> order(static_cast<std::size_t>(n));
+    std::iota(order.begin(), order.end(), Index{0});
+    std::stable_sort(order.begin(), order.end(), [&](Index a, Index b) { return values[a] < values[b]; });
+    VectorXd place(n);
+    for (Index r = 0; r < n; ++r) {
+        place[order[static_cast<std::size_t>(r)]] = static_cast<double>(2 * r + 1) / static_cast<double>(n) - 1;
     }
-    std::vector<Column> basis{Column(n, 1)};
-    for (std::size_t d = 1; d <= degrees; ++d) {
-        Column next(n);
-        for (std::size_t i = 0; i < n; ++i) next[i] = place[i] * basis.back()[i];
-        for (const Column& lower : basis) {
-            const double along = dot(next, lower) / static_cast<double>(n);
-            for (std::size_t i = 0; i < n; ++i) next[i] -= along * lower[i];
-        }
-        const double size = std::sqrt(dot(next, next) / static_cast<double>(n));
-        for (double& v : next) v /= size;
-        basis.push_back(std::move(next));
+    MatrixXd basis(n, degrees + 1);
+    basis.col(0).setOnes();
+    for (Index d = 1; d <= degrees; ++d) {
+        VectorXd next = place.cwiseProduct(basis.col(d - 1));
+        const auto lower = basis.leftCols(d);
+        next -= lower * (lower.transpose() * next) / static_cast<double>(n);
+        basis.col(d) = next * std::sqrt(static_cast<double>(n)) / next.norm();
     }
-    basis.erase(basis.begin());
-    return basis;
+    return basis.rightCols(degrees);
 }
 
-/// What polynomials of `values` explain of `rest`, less what noise would. `spent` degrees of freedom went before.
-double variance_explained(const Column& values, Column rest, std::size_t degrees, std::size_t spent) {
-    const auto n = static_cast<double>(rest.size());
-    double explained = 0;
-    for (const Column& polynomial : rank_polynomials(values, degrees)) {
-        const double along = dot(rest, polynomial) / n;
-        explained += along * along;
-        for (std::size_t i = 0; i < rest.size(); ++i) rest[i] -= along * polynomial[i];
-    }
-    const double noise = dot(rest, rest) / (n - static_cast<double>(spent + degrees));
-    return explained - static_cast<double>(degrees) * noise / n;
+/// What polynomials of unknown `u` explain of the means beside the lines of all others, less what noise would.
+double variance_explained(const BeliefTable& table, Index u, Index degrees) {
+    const Index n = table.means.size();
+    const Index others = table.unknowns.cols();  // the mean in place of the unknown's own line
+    MatrixXd x(n, others + degrees);
+    x.leftCols(others) = table.unknowns;
+    x.col(u).setOnes();
+    x.rightCols(degrees) = rank_polynomials(table.unknowns.col(u), degrees);
+    const Eigen::LDLT<MatrixXd> normal = (x.transpose() * x).ldlt();
+    const VectorXd b = normal.solve(x.transpose() * table.means);
+    const double noise = (table.means - x * b).squaredNorm() / static_cast<double>(n - x.cols());
+    const MatrixXd inverse = normal.solve(MatrixXd::Identity(x.cols(), x.cols()));
+    return b.tail(degrees).squaredNorm() - noise * inverse.diagonal().tail(degrees).sum();
 }
 
 /// Each unknown's share by one table; nothing where the table is too small or has no variance between beliefs.
 std::optional<Column> shares_of(const BeliefTable& table) {
-    const std::size_t beliefs = table.means.size();
-    const std::size_t degrees = std::clamp<std::size_t>(beliefs / beliefs_per_degree, 1, most_degrees);
-    if (beliefs < table.unknowns.size() + degrees + least_free) return std::nullopt;
+    const Index beliefs = table.means.size();
+    const Index unknowns = table.unknowns.cols();
+    const Index degrees = std::clamp<Index>(beliefs / beliefs_per_degree, 1, most_degrees);
+    if (beliefs < unknowns + degrees + least_free) return std::nullopt;
     const double sd = estimate(table.seasons).sd_ignorance;
     if (!(sd > 0)) return std::nullopt;
-    const Column b = least_squares(table.unknowns, table.means);
-    Column rest = table.means;
-    for (std::size_t i = 0; i < beliefs; ++i) {
-        rest[i] -= b[0];
-        for (std::size_t u = 0; u < table.unknowns.size(); ++u) rest[i] -= b[u + 1] * table.unknowns[u][i];
-    }
     Column shares;
-    for (std::size_t u = 0; u < table.unknowns.size(); ++u) {
-        Column own = rest;
-        double mean = 0;
-        for (std::size_t i = 0; i < beliefs; ++i) {
-            own[i] += b[u + 1] * table.unknowns[u][i];
-            mean += own[i] / static_cast<double>(beliefs);
-        }
-        for (double& v : own) v -= mean;
-        // The other unknowns' lines are spent, and the mean.
-        const std::size_t spent = table.unknowns.size();
-        shares.push_back(variance_explained(table.unknowns[u], std::move(own), degrees, spent) / (sd * sd));
-    }
+    for (Index u = 0; u < unknowns; ++u) shares.push_back(variance_explained(table, u, degrees) / (sd * sd));
     return shares;
 }
 }  // namespace

@@ -21,11 +21,11 @@ std::vector<std::vector<double>> with_bends(const std::vector<std::vector<double
     return terms;
 }
 
-/// Seasons whose belief is of this half.
+/// Seasons whose block of beliefs is of this half: beliefs of one block are not independent.
 std::vector<std::size_t> half_of(std::size_t seasons, std::size_t half) {
     std::vector<std::size_t> rows;
     for (std::size_t s = 0; s < seasons; ++s) {
-        if (s / seasons_per_belief % 2 == half) rows.push_back(s);
+        if (s / seasons_per_block % 2 == half) rows.push_back(s);
     }
     return rows;
 }

@@ -95,8 +95,7 @@ void measure_gaps(Plan& plan, const Work& work, const Trials& report, int recomm
     std::vector<double> gaps;
     std::vector<double> found;
     const auto seasons = static_cast<std::uint32_t>(report.followed.size());
-    const std::uint32_t length =
-        std::max(seasons_per_belief, whole_beliefs(static_cast<double>(seasons) / gap_batches));
+    const std::uint32_t length = whole_blocks(static_cast<double>(seasons) / gap_batches);
     const Chosen chosen = first_of(work.found.order, static_cast<std::size_t>(recommended));
     const int count = work.question.exactly > 0 ? recommended : work.limits.max_traps;
     for (std::uint32_t from = 0; from + length <= seasons; from += length) {
@@ -156,8 +155,8 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     Plan plan;
     plan.effort = effort;
     plan.question = question;
-    const std::uint32_t report_seasons = whole_beliefs(effort.confirm_seasons);
-    const std::uint32_t contest_seasons = whole_beliefs(effort.confirm_seasons * contest_share);
+    const std::uint32_t report_seasons = whole_blocks(effort.confirm_seasons);
+    const std::uint32_t contest_seasons = whole_blocks(effort.confirm_seasons * contest_share);
     Stages stages(progress, effort.record_seasons + tuning_seasons + contest_seasons + report_seasons);
 
     // Learn from recorded seasons, search on them, settle the visits, and choose by the full model on fresh seasons.

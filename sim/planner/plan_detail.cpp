@@ -12,8 +12,8 @@ namespace {
 /// through the second. Differences are paired, so they need fewer seasons than means.
 constexpr double curve_share = 0.3;
 constexpr double detail_share = 0.15;
-/// No part has fewer: an interval over less than ten beliefs covers less than it says.
-constexpr double least_part = 10.0 * seasons_per_belief;
+/// No part has fewer: an interval over less than eight clusters is wide, and covers less than it says where skew.
+constexpr double least_part = 8.0 * seasons_per_block;
 
 /// Puts the outcomes of `more` behind those of `all` for the placements from `first` on.
 void join(Trials& all, Trials&& more, std::size_t first) {
@@ -63,8 +63,8 @@ Trials report_trials(const Scenario& scenario, const std::vector<Placement>& cur
     std::vector<Placement> all = curve;
     all.insert(all.end(), detail.without.begin(), detail.without.end());
     all.insert(all.end(), detail.elsewhere.begin(), detail.elsewhere.end());
-    const std::uint32_t of_curve = std::min(seasons, whole_beliefs(std::max(least_part, seasons * curve_share)));
-    const std::uint32_t of_all = std::min(of_curve, whole_beliefs(std::max(least_part, seasons * detail_share)));
+    const std::uint32_t of_curve = std::min(seasons, whole_blocks(std::max(least_part, seasons * curve_share)));
+    const std::uint32_t of_all = std::min(of_curve, whole_blocks(std::max(least_part, seasons * detail_share)));
     Stages stages(progress, seasons);
     Trials report =
         run_trials(scenario, all, traps, first_report_season, of_all, effort, stages.stage(of_all), &weights);

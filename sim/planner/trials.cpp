@@ -127,9 +127,9 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
     return trials;
 }
 
-std::uint32_t whole_beliefs(double seasons) {
-    const double beliefs = std::max(2.0, std::ceil(seasons / seasons_per_belief));
-    return static_cast<std::uint32_t>(beliefs) * seasons_per_belief;
+std::uint32_t whole_blocks(double seasons) {
+    const double blocks = std::max(2.0, std::ceil(seasons / seasons_per_block));
+    return static_cast<std::uint32_t>(blocks) * seasons_per_block;
 }
 
 double worst_tenth(std::vector<double> values) {

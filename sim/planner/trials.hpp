@@ -81,8 +81,8 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
                   const ChoiceWeights* weights = nullptr, KeptReplicates* kept = nullptr);
 
-/// At least this many seasons in whole groups of one belief, two groups at least.
-std::uint32_t whole_beliefs(double seasons);
+/// At least this many seasons in whole blocks of beliefs, two blocks at least.
+std::uint32_t whole_blocks(double seasons);
 
 /// Mean of the worst tenth of `values` (at least one of them).
 double worst_tenth(std::vector<double> values);

@@ -1,6 +1,7 @@
 // Tornado of the catch and of the decision by linear regression on drawn beliefs.
 #include "planner/worth_knowing.hpp"
 
+#include <Eigen/Dense>
 #include <algorithm>
 #include <cmath>
 
@@ -21,23 +22,6 @@ Scale scale_of(const std::vector<double>& values) {
     scale.sd = std::sqrt(squares / static_cast<double>(values.size()));
     if (!(scale.sd > 0)) scale.sd = 1;
     return scale;
-}
-
-/// Solves a symmetric positive definite system in place by Gauss elimination.
-std::vector<double> solve(std::vector<std::vector<double>> m, std::vector<double> right) {
-    const std::size_t n = right.size();
-    for (std::size_t i = 0; i < n; ++i) {
-        for (std::size_t r = i + 1; r < n; ++r) {
-            const double factor = m[r][i] / m[i][i];
-            for (std::size_t c = i; c < n; ++c) m[r][c] -= factor * m[i][c];
-            right[r] -= factor * right[i];
-        }
-    }
-    for (std::size_t i = n; i-- > 0;) {
-        for (std::size_t c = i + 1; c < n; ++c) right[i] -= m[i][c] * right[c];
-        right[i] /= m[i][i];
-    }
-    return right;
 }
 }  // namespace
 
@@ -60,18 +44,17 @@ std::vector<Unknown> unknowns_of(const Scenario& scenario, std::uint32_t seed, s
 
 std::vector<double> least_squares(const std::vector<std::vector<double>>& columns, const std::vector<double>& y) {
     constexpr double ridge = 1e-6;
-    const std::size_t n = columns.size() + 1;
-    std::vector<std::vector<double>> m(n, std::vector<double>(n, 0));
-    std::vector<double> right(n, 0);
-    const auto term = [&](std::size_t i, std::size_t s) { return i == 0 ? 1.0 : columns[i - 1][s]; };
-    for (std::size_t s = 0; s < y.size(); ++s) {
-        for (std::size_t i = 0; i < n; ++i) {
-            right[i] += term(i, s) * y[s];
-            for (std::size_t j = 0; j < n; ++j) m[i][j] += term(i, s) * term(j, s);
-        }
+    const auto rows = static_cast<Eigen::Index>(y.size());
+    const auto terms = static_cast<Eigen::Index>(columns.size()) + 1;
+    Eigen::MatrixXd x(rows, terms);
+    x.col(0).setOnes();
+    for (Eigen::Index c = 1; c < terms; ++c) {
+        x.col(c) = Eigen::Map<const Eigen::VectorXd>(columns[static_cast<std::size_t>(c) - 1].data(), rows);
     }
-    for (std::size_t i = 0; i < n; ++i) m[i][i] += ridge * static_cast<double>(y.size());
-    return solve(std::move(m), std::move(right));
+    Eigen::MatrixXd normal = x.transpose() * x;
+    normal.diagonal().array() += ridge * static_cast<double>(rows);
+    const Eigen::VectorXd b = normal.ldlt().solve(x.transpose() * Eigen::Map<const Eigen::VectorXd>(y.data(), rows));
+    return {b.begin(), b.end()};
 }
 
 std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, const Trials& trials,

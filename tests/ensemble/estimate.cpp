@@ -23,6 +23,19 @@ TEST_CASE("two clusters of four agree with the analysis of variance worked by ha
     CHECK(e.n == 8);
 }
 
+TEST_CASE("errors count blocks of two beliefs, the spread counts beliefs") {
+    // Beliefs of means 1, 5, 2 and 4 in blocks of mean 3: each block makes up for its own, and nothing is left to err.
+    const std::vector<double> values{1, 1, 1, 1, 5, 5, 5, 5, 2, 2, 2, 2, 4, 4, 4, 4};
+    const Estimate e = estimate(values);
+    CHECK(e.se == doctest::Approx(0));
+    CHECK(e.sd_chance == doctest::Approx(0));
+    CHECK(e.sd_ignorance == doctest::Approx(std::sqrt((4.0 + 4 + 1 + 1) / 3)));
+    // Blocks of means 2 and 4, each of equal beliefs: sd of block means root 2, over root 2.
+    const Estimate apart = estimate(std::vector<double>{2, 2, 2, 2, 2, 2, 2, 2, 4, 4, 4, 4, 4, 4, 4, 4});
+    CHECK(apart.se == doctest::Approx(1));
+    CHECK(apart.half_width_95 == doctest::Approx(12.7062).epsilon(1e-5));
+}
+
 TEST_CASE("clusters that do not differ show no ignorance") {
     const Estimate e = estimate(std::vector<double>{0, 1, 0, 1, 1, 0, 1, 0});
     CHECK(e.sd_ignorance == 0);

@@ -38,12 +38,12 @@ bool same_spots(const Placement& a, const Placement& b) {
     return (a[0].spot == b[0].spot && a[1].spot == b[1].spot) || (a[0].spot == b[1].spot && a[1].spot == b[0].spot);
 }
 
-/// Mean net worth over some seasons, an even or odd half of the beliefs.
+/// Mean net worth over some seasons, even or odd blocks.
 double net_in_half(const Trials& trials, std::size_t pair, std::size_t half) {
     const std::vector<double> all = trials.column(pair, net_in);
     std::vector<double> some;
     for (std::size_t s = 0; s < all.size(); ++s) {
-        if (s / seasons_per_belief % 2 == half) some.push_back(all[s]);
+        if (s / seasons_per_block % 2 == half) some.push_back(all[s]);
     }
     return estimate(some).mean;
 }
@@ -51,9 +51,9 @@ double net_in_half(const Trials& trials, std::size_t pair, std::size_t half) {
 
 TEST_CASE("the plan of two traps is the best of all pairs by the full model, as far as 320 seasons can tell") {
     const Scenario scenario = spots_alone();
-    Effort effort = small_effort(5);
-    effort.record_seasons = 100;
-    effort.confirm_seasons = 200;
+    Effort effort = small_effort(1);
+    effort.record_seasons = 200;
+    effort.confirm_seasons = 400;
     Question question;
     question.exactly = 2;
     const Plan plan = make_plan(scenario, question, effort);
