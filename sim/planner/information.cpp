@@ -136,7 +136,7 @@ void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<
                      const Trials& trials, std::size_t chosen, std::uint32_t seed) {
     if (unknowns.empty() || trials.seasons() < 4 * unknowns.size() + 2) return;
     const std::vector<std::vector<double>> columns = standardised(unknowns);
-    const std::vector<FirstOrder> of_catch = first_order_shares(columns, trials.column(chosen, catches_in));
+    const std::vector<FirstOrder> of_catch = first_order_shares(columns, trials.long_column(chosen, catches_in));
     const std::vector<Emulator> nets = net_emulators(columns, trials, chosen, all_rows(trials));
     // A uniform picks one of the drawn values: the belief's own law, without a second description of it.
     std::vector<double> z(columns.size());

@@ -185,7 +185,8 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
     fill_calendars(plan, report, scenario.days());
     plan.swarm_squares = swarm_squares(report.swarm_places, scenario.land.radius_m);
-    const std::vector<Unknown> unknowns = unknowns_of(scenario, effort.seed, report.first_season, report.seasons());
+    const std::vector<Unknown> unknowns =
+        unknowns_of(scenario, effort.seed, report.first_season, report.long_column(k, catches_in).size());
     tell_what_is_worth_knowing(plan, unknowns, report);
     plan.if_swarm_value = with_swarm_value(plan.curve);
     plan.if_budget = with_budget(plan.curve);

@@ -68,7 +68,7 @@ std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, 
         columns.push_back(unknown.values);
         for (double& v : columns.back()) v = (v - scales.back().mean) / scales.back().sd;
     }
-    const std::vector<double> catches = least_squares(columns, trials.column(chosen, catches_in));
+    const std::vector<double> catches = least_squares(columns, trials.long_column(chosen, catches_in));
     std::vector<std::vector<double>> nets;
     for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
         nets.push_back(least_squares(columns, trials.column(k, net_in)));

@@ -8,7 +8,7 @@
 
 namespace maybough {
 
-/// One unknown with its value in each season.
+/// One unknown with its value in each season, those that only one placement lived through included.
 struct Unknown {
     std::string key;
     double low = 0;   ///< 5 % point of its belief
@@ -24,7 +24,8 @@ std::vector<Unknown> unknowns_of(const Scenario& scenario, std::uint32_t seed, s
 std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, const Trials& trials,
                                           std::size_t chosen);
 
-/// Least squares with a slight ridge: coefficients of 1 and of each standardised column for `y`.
+/// Least squares with a slight ridge: coefficients of 1 and of each standardised column for `y`, on as many rows as `y`
+/// has.
 std::vector<double> least_squares(const std::vector<std::vector<double>>& columns, const std::vector<double>& y);
 
 }  // namespace maybough

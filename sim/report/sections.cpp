@@ -144,7 +144,7 @@ namespace {
 /// What an unknown explains of the spread between beliefs, and what a year's net would gain by knowing it.
 std::string worth_words(const Scenario& scenario, const Sensitivity& s) {
     std::string text;
-    if (s.share_of_catch > 0 && s.share_of_catch_se > 0) {
+    if (s.share_of_catch_se > 0 && s.share_of_catch > 2 * s.share_of_catch_se) {  // told from nothing
         text.append("; it explains ")
             .append(percent(s.share_of_catch))
             .append(" of the ignorance about the catch, give or take ")

@@ -9,7 +9,8 @@
 using namespace maybough;
 using namespace maybough::test;
 
-// From 0.5 to 3.2 times the pull at which a trap beside a swarm has even odds. Problems short of money take every third.
+// From 0.5 to 3.2 times the pull at which a trap beside a swarm has even odds. Problems short of money take every
+// third.
 TEST_CASE("search over 25 places for up to four traps: 200 problems against all 15 276 sets of each") {
     constexpr std::uint32_t problems = 200;
     double mean = 0;
