@@ -24,6 +24,17 @@ inline Scenario small_scenario() {
     return scenario;
 }
 
+/// A lured trap of the last kind at a spot, as high as the spot allows, through the season of swarms.
+inline TrapSetting trap_at(const Scenario& scenario, std::size_t spot) {
+    TrapSetting setting;
+    setting.spot = spot;
+    setting.kind = scenario.kinds.size() - 1;
+    setting.height_m = scenario.spots[spot].max_height_m;
+    setting.hang = {95};
+    setting.take_down = {230};
+    return setting;
+}
+
 inline Effort small_effort(std::uint32_t seed) {
     Effort effort;
     effort.seed = seed;

@@ -10,15 +10,7 @@ using namespace maybough;
 namespace {
 Placement traps_at(const Scenario& scenario, const std::vector<std::size_t>& spots) {
     Placement placement;
-    for (const std::size_t spot : spots) {
-        TrapSetting setting;
-        setting.spot = spot;
-        setting.kind = scenario.kinds.size() - 1;
-        setting.height_m = scenario.spots[spot].max_height_m;
-        setting.hang = {95};
-        setting.take_down = {230};
-        placement.push_back(setting);
-    }
+    for (const std::size_t spot : spots) placement.push_back(test::trap_at(scenario, spot));
     return placement;
 }
 

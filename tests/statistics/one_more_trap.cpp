@@ -17,12 +17,8 @@ void add_chain(std::vector<Placement>& chains, const Scenario& scenario, const s
     Placement placement;
     chains.push_back(placement);
     for (const std::size_t spot : spots) {
-        TrapSetting setting;
-        setting.spot = spot;
+        TrapSetting setting = trap_at(scenario, spot);
         setting.kind = kind;
-        setting.height_m = scenario.spots[spot].max_height_m;
-        setting.hang = {95};
-        setting.take_down = {230};
         placement.push_back(setting);
         chains.push_back(placement);
     }

@@ -20,16 +20,6 @@ constexpr std::uint32_t bank_blocks = 120;
 constexpr std::uint32_t common_blocks = 8;  // that all placements of a report live through
 constexpr std::uint32_t plan_blocks = 12;   // that the recommended plan lives through
 
-TrapSetting trap_at(const Scenario& scenario, std::size_t spot) {
-    TrapSetting setting;
-    setting.spot = spot;
-    setting.kind = scenario.kinds.size() - 1;
-    setting.height_m = scenario.spots[spot].max_height_m;
-    setting.hang = {95};
-    setting.take_down = {230};
-    return setting;
-}
-
 /// A curve of none to three traps of which two are recommended, either may be left out or go to another spot.
 struct PrintedPlan {
     std::vector<Placement> curve;
