@@ -32,6 +32,7 @@ std::vector<std::size_t> half_of(std::size_t seasons, std::size_t half) {
 
 std::vector<double> picked(const std::vector<double>& values, const std::vector<std::size_t>& rows) {
     std::vector<double> some;
+    some.reserve(rows.size());
     for (const std::size_t r : rows) some.push_back(values[r]);
     return some;
 }
@@ -40,6 +41,7 @@ std::vector<double> picked(const std::vector<double>& values, const std::vector<
 std::vector<Emulator> net_emulators(const std::vector<std::vector<double>>& columns, const Trials& trials,
                                     std::size_t chosen, const std::vector<std::size_t>& rows) {
     std::vector<std::vector<double>> some;
+    some.reserve(columns.size());
     for (const std::vector<double>& column : columns) some.push_back(picked(column, rows));
     std::vector<Emulator> emulators;
     for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
@@ -63,6 +65,7 @@ std::size_t best_of(const std::vector<Emulator>& emulators, const std::vector<do
 
 std::vector<double> row_of(const std::vector<std::vector<double>>& columns, std::size_t season) {
     std::vector<double> z;
+    z.reserve(columns.size());
     for (const std::vector<double>& column : columns) z.push_back(column[season]);
     return z;
 }

@@ -112,7 +112,7 @@ std::vector<PlannedTrap> planned_traps(const Scenario& scenario, const PlanDetai
             trap.next_difference = loss(detail.outcomes[n + i], catches_in);
             trap.next_net_loss = loss(detail.outcomes[n + i], net_in);
         }
-        traps.push_back(std::move(trap));
+        traps.push_back(trap);
     }
     return traps;
 }

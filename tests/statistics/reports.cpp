@@ -122,8 +122,9 @@ TEST_CASE("every interval of a report covers the truth in 90 to 99 % of 200 repo
     int least = runs;
     int most = 0;
     double mean = 0;
-    for (const auto& [name, times] : covered) {
-        INFO(name << ", truth " << truth.at(name).mean);
+    for (const auto& one : covered) {
+        INFO(one.first << ", truth " << truth.at(one.first).mean);
+        const int times = one.second;
         CHECK(times >= 180);
         CHECK(times <= 198);
         least = std::min(least, times);
