@@ -25,7 +25,8 @@ struct ContestRules {
 std::vector<std::size_t> who_stays(const std::vector<std::vector<double>>& groups, const std::vector<std::size_t>& left,
                                    const ContestRules& rules);
 
-/// Means of net worth over the seasons of each belief.
+/// Means of net worth over the seasons of each belief. The two of a block make up for one another in part, so that
+/// their spread overstates the error of a mean: KN drops nobody too soon for it.
 std::vector<double> group_means(const std::vector<Outcome>& outcomes);
 
 /// What a contest came to.

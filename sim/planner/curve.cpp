@@ -7,62 +7,28 @@
 
 namespace maybough {
 
-namespace {
-/// Slope of `y` on `x`; 0 where x does not vary.
-double regression(const std::vector<double>& y, const std::vector<double>& x) {
-    const double mean_x = estimate(x).mean;
-    double covariance = 0;
-    double variance = 0;
-    for (std::size_t i = 0; i < x.size(); ++i) {
-        covariance += (x[i] - mean_x) * y[i];
-        variance += (x[i] - mean_x) * (x[i] - mean_x);
-    }
-    return variance > 0 ? covariance / variance : 0;
-}
-}  // namespace
-
-Estimate lengthened(const Trials& trials, std::size_t placement, std::size_t longest, double (*of)(const Outcome&)) {
-    const std::vector<double> own = trials.long_column(placement, of);
-    const std::vector<double> all = trials.long_column(longest, of);
-    Estimate result = estimate(own);
-    if (own.size() >= all.size() || own.empty()) return result;
-    // The longer column tells how lucky the common seasons were; a regression says how much of that luck is shared.
-    const auto n = static_cast<double>(all.size());
-    const auto common = static_cast<double>(own.size());
-    const std::vector<double> same(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(own.size()));
-    const double beta = regression(own, same);
-    std::vector<double> parts;  // each season adds its part to the mean; parts of different beliefs are independent
-    for (std::size_t s = 0; s < all.size(); ++s) {
-        parts.push_back(beta * all[s] / n + (s < own.size() ? (own[s] - beta * all[s]) / common : 0));
-    }
-    const auto split = parts.begin() + static_cast<std::ptrdiff_t>(own.size());
-    const Estimate paired = estimate(std::vector<double>(parts.begin(), split));
-    const Estimate alone = estimate(std::vector<double>(split, parts.end()));
-    result.mean = common * paired.mean + (n - common) * alone.mean;
-    result.se = std::hypot(common * paired.se, (n - common) * alone.se);
-    result.half_width_95 = t_quantile_95(common / seasons_per_block - 1) * result.se;
-    return result;
-}
-
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<PlacementMoney>& money) {
     std::vector<CurvePoint> curve;
-    const auto longest =
-        static_cast<std::size_t>(std::max_element(trials.outcomes.begin(), trials.outcomes.end(),
-                                                  [](const auto& a, const auto& b) { return a.size() < b.size(); }) -
-                                 trials.outcomes.begin());
+    const std::size_t longest = trials.longest();
+    const auto mean_of = [&](std::size_t k, double (*of)(const Outcome&)) {
+        return lengthened(trials.long_column(k, of), trials.long_column(longest, of));
+    };
+    const auto step_to = [&](std::size_t k, double (*of)(const Outcome&)) {
+        return lengthened(trials.difference(k, k - 1, of), trials.long_column(longest, of));
+    };
     for (std::size_t k = 0; k < placements.size(); ++k) {
         CurvePoint point;
         point.traps = static_cast<int>(k);
         point.placement = placements[k];
         const std::vector<double> catches = trials.long_column(k, catches_in);
-        point.catches = lengthened(trials, k, longest, catches_in);
-        point.cost = lengthened(trials, k, longest, cost_in);
-        point.value = lengthened(trials, k, longest, value_in);
-        point.net = lengthened(trials, k, longest, net_in);
+        point.catches = mean_of(k, catches_in);
+        point.cost = mean_of(k, cost_in);
+        point.value = mean_of(k, value_in);
+        point.net = mean_of(k, net_in);
         if (k > 0) {
-            point.marginal_catches = estimate(trials.difference(k, k - 1, catches_in));
-            point.marginal_net = estimate(trials.difference(k, k - 1, net_in));
+            point.marginal_catches = step_to(k, catches_in);
+            point.marginal_net = step_to(k, net_in);
         }
         point.outlay = money[k].outlay;
         point.cash = money[k].cash;
@@ -98,9 +64,10 @@ int number_for_odds(const Trials& trials, int swarms, double odds) {
 
 std::pair<int, int> numbers_like(const Trials& trials, int chosen) {
     const auto n = static_cast<int>(trials.outcomes.size());
+    const std::vector<double> longer = trials.long_column(trials.longest(), net_in);
     const auto alike = [&](int k) {
-        const Estimate d =
-            estimate(trials.difference(static_cast<std::size_t>(k), static_cast<std::size_t>(chosen), net_in));
+        const Estimate d = lengthened(
+            trials.difference(static_cast<std::size_t>(k), static_cast<std::size_t>(chosen), net_in), longer);
         return std::abs(d.mean) <= d.half_width_95;
     };
     int low = chosen;

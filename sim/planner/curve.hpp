@@ -14,10 +14,6 @@ struct PlacementMoney {
     double cash = 0;
 };
 
-/// Mean of a placement that lived through fewer seasons than the one that went on (`longest`): that one's mean over all
-/// its seasons corrects for the luck of the common ones (a regression estimate, a control variate).
-Estimate lengthened(const Trials& trials, std::size_t placement, std::size_t longest, double (*of)(const Outcome&));
-
 /// Points 0..N; placement k of `trials` is the plan of k traps.
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<PlacementMoney>& money);
@@ -28,7 +24,8 @@ int best_number(const Trials& trials);
 /// The fewest traps whose odds of at least `swarms` reach `odds`; -1 where none does.
 int number_for_odds(const Trials& trials, int swarms, double odds);
 
-/// Numbers of traps whose net worth cannot be told from that of `chosen` at 95 % by paired differences.
+/// Numbers of traps whose net worth cannot be told from that of `chosen` at 95 % by paired differences, lengthened as
+/// the curve's are.
 std::pair<int, int> numbers_like(const Trials& trials, int chosen);
 
 /// How the best number moves with what a swarm is worth, and with the budget (the cash of each point in turn).

@@ -103,7 +103,7 @@ std::vector<PlannedTrap> planned_traps(const Scenario& scenario, const PlanDetai
             for (std::size_t s = 0; s < changed.size(); ++s) {
                 lost.push_back(of(report.outcomes[n][s]) - of(changed[s]));
             }
-            return estimate(lost);
+            return lengthened(lost, report.long_column(n, of));
         };
         trap.lost_without = loss(detail.outcomes[i], catches_in);
         trap.next_spot = detail.next_spot[i];

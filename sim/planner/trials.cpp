@@ -9,6 +9,18 @@
 namespace maybough {
 
 namespace {
+/// Slope of `y` on `x`; 0 where x does not vary.
+double regression(const std::vector<double>& y, const std::vector<double>& x) {
+    const double mean_x = estimate(x).mean;
+    double covariance = 0;
+    double variance = 0;
+    for (std::size_t i = 0; i < x.size(); ++i) {
+        covariance += (x[i] - mean_x) * y[i];
+        variance += (x[i] - mean_x) * (x[i] - mean_x);
+    }
+    return variance > 0 ? covariance / variance : 0;
+}
+
 struct OneSeason {
     std::vector<Outcome> outcomes;
     std::vector<FollowedCatch> followed;
@@ -65,6 +77,32 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
     return one;
 }
 }  // namespace
+
+std::size_t Trials::longest() const {
+    const auto most = std::max_element(outcomes.begin(), outcomes.end(),
+                                       [](const auto& a, const auto& b) { return a.size() < b.size(); });
+    return static_cast<std::size_t>(most - outcomes.begin());
+}
+
+Estimate lengthened(const std::vector<double>& own, const std::vector<double>& longer) {
+    Estimate result = estimate(own);
+    if (own.size() >= longer.size() || own.empty()) return result;
+    // A regression says how much of the first seasons' luck is shared.
+    const auto split = static_cast<std::ptrdiff_t>(own.size());
+    const double beta = regression(own, {longer.begin(), longer.begin() + split});
+    const auto n = static_cast<double>(longer.size());
+    const auto common = static_cast<double>(own.size());
+    std::vector<double> parts;  // each season adds its part to the mean; parts of different blocks are independent
+    for (std::size_t s = 0; s < longer.size(); ++s) {
+        parts.push_back(beta * longer[s] / n + (s < own.size() ? (own[s] - beta * longer[s]) / common : 0));
+    }
+    const Estimate paired = estimate(std::vector<double>(parts.begin(), parts.begin() + split));
+    const Estimate alone = estimate(std::vector<double>(parts.begin() + split, parts.end()));
+    result.mean = common * paired.mean + (n - common) * alone.mean;
+    result.se = std::hypot(common * paired.se, (n - common) * alone.se);
+    result.half_width_95 = t_quantile_95(common / seasons_per_block - 2) * result.se;  // mean and slope are fitted
+    return result;
+}
 
 double catches_in(const Outcome& outcome) {
     return outcome.catches;

@@ -39,6 +39,8 @@ struct Trials {
     std::size_t seasons() const { return outcomes.empty() ? 0 : outcomes.front().size(); }
     /// One number of one placement in all its seasons.
     std::vector<double> long_column(std::size_t placement, double (*of)(const Outcome&)) const;
+    /// The placement that lived through most seasons; the first of them where several did.
+    std::size_t longest() const;
     /// One number of one placement, season by season, in the seasons of all.
     std::vector<double> column(std::size_t placement, double (*of)(const Outcome&)) const;
     /// The same less that of another placement in the same season.
@@ -50,6 +52,11 @@ double value_in(const Outcome& outcome);
 double cost_in(const Outcome& outcome);
 double net_in(const Outcome& outcome);
 double hours_in(const Outcome& outcome);
+
+/// Mean of what was measured in the first seasons of a run that went on: `longer`, measured in all of them on the
+/// placement that went on, corrects for the luck of the first ones (a regression estimate, a control variate). It is
+/// linear in `own`, so that lengthened differences are the differences of lengthened means.
+Estimate lengthened(const std::vector<double>& own, const std::vector<double>& longer);
 
 /// What the placements of one replicate share: raised once, hunts remembered.
 struct Replicate {

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 using namespace maybough;
 
 namespace {
@@ -31,6 +33,43 @@ TEST_CASE("the curve's margins are paired differences") {
     CHECK(curve[3].marginal_net.mean == doctest::Approx(10 * 0.125 - 4));
     CHECK(curve[2].odds_at_least == std::vector<double>{1, 0.5});
     CHECK(curve[1].worst_tenth_catches == 1);
+}
+
+TEST_CASE("where one placement lived on, steps are still the differences of the means beside them") {
+    std::vector<std::vector<double>> catches(3);
+    Stream luck = Chance{61, 0}.stream(Purpose::planner_bootstrap, 0U);
+    for (int s = 0; s < 96; ++s) {
+        const double swarms = 4 + standard_normal(luck);
+        if (s < 48) catches[0].push_back(0);
+        if (s < 48) catches[1].push_back(0.4 * swarms + 0.1 * standard_normal(luck));
+        catches[2].push_back(0.7 * swarms + 0.1 * standard_normal(luck));
+    }
+    const Trials trials = table(catches, 3);
+    CHECK(trials.longest() == 2);
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(3), std::vector<PlacementMoney>(3));
+    for (std::size_t k = 1; k < 3; ++k) {
+        CHECK(curve[k].marginal_catches.mean == doctest::Approx(curve[k].catches.mean - curve[k - 1].catches.mean));
+        CHECK(curve[k].marginal_net.mean == doctest::Approx(curve[k].net.mean - curve[k - 1].net.mean));
+    }
+    CHECK(curve[2].catches.mean == doctest::Approx(estimate(catches[2]).mean));
+}
+
+TEST_CASE("what follows the longer run but for a constant is known as well as the longer run") {
+    std::vector<double> longer;
+    Stream luck = Chance{62, 0}.stream(Purpose::planner_bootstrap, 0U);
+    for (int s = 0; s < 96; ++s) longer.push_back(standard_normal(luck));
+    std::vector<double> own(longer.begin(), longer.begin() + 40);
+    for (double& v : own) v += 7;
+    const Estimate whole = estimate(longer);
+    const Estimate known = lengthened(own, longer);
+    CHECK(known.mean == doctest::Approx(7 + whole.mean));
+    CHECK(known.se < estimate(own).se);
+    // What has nothing to do with it keeps its own mean but for the slope's noise: r is within 0.32 at 40 seasons (95
+    // %).
+    for (double& v : own) v = standard_normal(luck);
+    CHECK(std::abs(lengthened(own, longer).mean - estimate(own).mean) < 0.32 * std::abs(whole.mean) + 0.2);
+    CHECK(lengthened({}, longer).n == 0);
+    CHECK(lengthened(longer, longer).mean == doctest::Approx(whole.mean));
 }
 
 TEST_CASE("the best number has the most net worth, ties go to fewer") {

@@ -98,7 +98,7 @@ TEST_CASE("the search is the best of all sets of up to four of 25 places on 200 
     const Ratios ratios = against_all(9000, 200, 25, 0, true);
     CHECK(ratios.mean >= 0.999);
     CHECK(ratios.worst >= 0.98);
-    CHECK(ratios.exact >= 180);
+    CHECK(ratios.exact >= 190);  // an exchange of two at once, which it does not try, may rarely be needed
 }
 
 TEST_CASE("the search is close to the best of all sets where traps fill") {

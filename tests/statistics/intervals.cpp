@@ -36,7 +36,7 @@ TEST_CASE("clustered intervals cover the truth, independent-season ones do not")
         const double sd = std::hypot(e.sd_chance, e.sd_ignorance);
         covered_by_naive += std::abs(e.mean - true_mean) <= 1.96 * sd / std::sqrt(120.0) ? 1 : 0;
     }
-    // Binomial sd at 95 % over 1000 runs: 0.0069; skewness of 30 clusters costs about 1 %: 92 to 98 % is 3.9 of them.
+    // Binomial sd at 95 % over 1000 runs: 0.0069; skewness of 15 clusters costs about 1 %: 92 to 98 % is 3.9 of them.
     CHECK(covered >= 920);
     CHECK(covered <= 980);
     CHECK(covered_by_naive < 900);
