@@ -9,8 +9,19 @@
 namespace maybough {
 inline namespace words {
 
+namespace {
+/// A value that lies halfway between two roundings, put on the one away from zero, as the pages' script rounds.
+double off_the_fence(double value, int decimals) {
+    const double tens = std::pow(10.0, decimals);
+    const double scaled = value * tens;
+    const bool halfway = std::fma(value, tens, -scaled) == 0 && std::abs(scaled - std::trunc(scaled)) == 0.5;
+    return halfway ? std::round(scaled) / tens : value;
+}
+}  // namespace
+
 std::string number(double value, int decimals) {
     if (!std::isfinite(value)) return "n/a";
+    value = off_the_fence(value, decimals);
     std::array<char, 400> buffer{};
     const auto end =
         std::to_chars(buffer.data(), buffer.data() + buffer.size(), value, std::chars_format::fixed, decimals);

@@ -9,6 +9,15 @@
 
 using namespace maybough;
 
+TEST_CASE("halves go away from zero, as on the pages") {
+    CHECK(number(404.5, 0) == "405");
+    CHECK(number(405.5, 0) == "406");
+    CHECK(number(-2.5, 0) == "-3");
+    CHECK(number(0.125, 2) == "0.13");
+    CHECK(number(404.49, 0) == "404");
+    CHECK(number(1.005, 2) == "1.00");  // the number stored lies below the half
+}
+
 TEST_CASE("numbers are rounded, never minus zero, never NaN in print") {
     CHECK(number(2.345, 2) == "2.35");
     CHECK(number(-0.04, 1) == "0.0");
