@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <set>
 
-#include "planner/planner.hpp"
+#include "planner/small_scenario.hpp"
 
 using namespace maybough;
 
@@ -17,15 +17,7 @@ const Scenario& demo() {
 
 Placement every_third_spot(const Scenario& scenario) {
     Placement placement;
-    for (std::size_t i = 0; i < scenario.spots.size(); i += 3) {
-        TrapSetting setting;
-        setting.spot = i;
-        setting.kind = scenario.kinds.size() - 1;
-        setting.height_m = scenario.spots[i].max_height_m;
-        setting.hang = {95};
-        setting.take_down = {230};
-        placement.push_back(setting);
-    }
+    for (std::size_t i = 0; i < scenario.spots.size(); i += 3) placement.push_back(test::trap_at(scenario, i));
     return placement;
 }
 
