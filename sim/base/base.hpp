@@ -5,3 +5,7 @@
 #include "base/errors.hpp"
 #include "base/ids.hpp"
 #include "base/plane.hpp"
+
+namespace maybough {
+using namespace base;  // so that rooms to the right need no prefix
+}

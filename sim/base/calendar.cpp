@@ -7,7 +7,7 @@
 
 #include "base/errors.hpp"
 
-namespace maybough {
+namespace maybough::base {
 
 namespace {
 std::chrono::year_month_day civil(Date date) {
@@ -84,4 +84,4 @@ int days_in_year_from(Date start) {
     return static_cast<int>((make_date(year_of(start) + 1, month_of(start), day_of_month(start)) - start).count());
 }
 
-}  // namespace maybough
+}  // namespace maybough::base

@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-namespace maybough {
+namespace maybough::base {
 
 /// A civil (proleptic Gregorian) day.
 using Date = std::chrono::sys_days;
@@ -42,4 +42,4 @@ Date simulated_year_start(Date date, double latitude_deg);
 /// Days in the simulated year that starts at `start` (365 or 366).
 int days_in_year_from(Date start);
 
-}  // namespace maybough
+}  // namespace maybough::base

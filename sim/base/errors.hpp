@@ -4,7 +4,7 @@
 #include <stdexcept>
 #include <string>
 
-namespace maybough {
+namespace maybough::base {
 
 /// What the user can mend: a file, a value, an option. Exit code 2. One line: place: problem; suggestion.
 class InputError : public std::runtime_error {
@@ -25,4 +25,4 @@ class ModelFault : public std::logic_error {
     using std::logic_error::logic_error;
 };
 
-}  // namespace maybough
+}  // namespace maybough::base

@@ -5,7 +5,7 @@
 #include <cstdint>
 #include <functional>
 
-namespace maybough {
+namespace maybough::base {
 
 /// A 32-bit id that does not mix with ids of another kind.
 template <class Tag>
@@ -53,9 +53,11 @@ constexpr bool is_trap(SiteId site) {
     return (site.value & trap_bit) != 0;
 }
 
-}  // namespace maybough
+}  // namespace maybough::base
 
 template <class Tag>
-struct std::hash<maybough::Id<Tag>> {
-    std::size_t operator()(const maybough::Id<Tag>& id) const noexcept { return std::hash<std::uint32_t>{}(id.value); }
+struct std::hash<maybough::base::Id<Tag>> {
+    std::size_t operator()(const maybough::base::Id<Tag>& id) const noexcept {
+        return std::hash<std::uint32_t>{}(id.value);
+    }
 };

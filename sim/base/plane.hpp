@@ -7,7 +7,7 @@
 #include "base/errors.hpp"
 #include "base/ids.hpp"
 
-namespace maybough {
+namespace maybough::base {
 
 /// A point in metres east (x) and north (y) of the area's centre.
 struct Point {
@@ -41,4 +41,4 @@ inline SiteId trap_site(Point p) {
     return {trap_bit | (static_cast<std::uint32_t>(row) << 14U) | static_cast<std::uint32_t>(column)};
 }
 
-}  // namespace maybough
+}  // namespace maybough::base

@@ -5,3 +5,7 @@
 #include "chance/philox.hpp"
 #include "chance/purposes.hpp"
 #include "chance/stream.hpp"
+
+namespace maybough {
+using namespace chance;  // so that rooms to the right need no prefix
+}

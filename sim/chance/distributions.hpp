@@ -5,7 +5,7 @@
 #include <concepts>
 #include <cstdint>
 
-namespace maybough {
+namespace maybough::chance {
 
 /// Anything that gives uniforms on the open interval (0, 1): Stream, or a scripted source in a test.
 template <class G>
@@ -111,4 +111,4 @@ double gamma(G& g, double shape, double mean) {
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::chance

@@ -6,7 +6,7 @@
 #include <array>
 #include <cstdint>
 
-namespace maybough {
+namespace maybough::chance {
 
 using Block = std::array<std::uint32_t, 4>;
 
@@ -19,4 +19,4 @@ inline Block philox_block(const Block& counter, const std::array<std::uint32_t, 
     return {out[0], out[1], out[2], out[3]};
 }
 
-}  // namespace maybough
+}  // namespace maybough::chance

@@ -3,7 +3,7 @@
 
 #include <cstdint>
 
-namespace maybough {
+namespace maybough::chance {
 
 /// What a draw is for. Values are part of the key: append, never renumber.
 enum class Purpose : std::uint8_t {
@@ -43,4 +43,4 @@ enum class Purpose : std::uint8_t {
     learn_predict = 91,
 };
 
-}  // namespace maybough
+}  // namespace maybough::chance

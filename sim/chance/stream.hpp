@@ -8,7 +8,7 @@
 #include "chance/philox.hpp"
 #include "chance/purposes.hpp"
 
-namespace maybough {
+namespace maybough::chance {
 
 /// One named sequence of draws. Cheap to make and to copy; makes a block of four words at a time.
 class Stream {
@@ -55,4 +55,4 @@ struct Chance {
     }
 };
 
-}  // namespace maybough
+}  // namespace maybough::chance

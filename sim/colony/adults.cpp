@@ -1,7 +1,7 @@
 // Nest bees age, take up foraging under social inhibition, and die.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 double foraging_onset(double nest, double foragers, double honey_g, const ColonyParameters& parameters) {
     const double all = nest + foragers;
@@ -116,4 +116,4 @@ void age_adults(Colony& colony, const Emerged& emerged, const Outside& outside, 
     change_work(colony, outside, parameters, luck, today);
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

@@ -1,7 +1,7 @@
 // Brood ages by a day: eggs hatch, larvae are capped, bees emerge, some are lost at each step.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 
@@ -43,4 +43,4 @@ Emerged age_brood(Colony& colony, const ColonyParameters& parameters, Stream& lu
     return emerged;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

@@ -11,7 +11,7 @@
 #include "parameters/colony.hpp"
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 // Days from the egg at 34-35 C. Source: Winston 1987, The Biology of the Honey Bee; Jay 1963 (from memory).
 inline constexpr std::size_t egg_days = 3;
@@ -245,4 +245,8 @@ struct DayLength {
 Preparation preparation_of(const Colony& colony, double nectar_on_offer, DayLength days,
                            const ColonyParameters& parameters);
 
-}  // namespace maybough
+}  // namespace maybough::colony
+
+namespace maybough {
+using namespace colony;  // so that rooms to the right need no prefix
+}

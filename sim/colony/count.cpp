@@ -1,7 +1,7 @@
 // Sums over a colony, and the year's turn.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 std::int64_t nest_bees(const Colony& colony) {
     return colony.nest.sum() + colony.older_nest + colony.winter_bees;
@@ -42,4 +42,4 @@ void begin_year(Colony& colony) {
     colony.swarms_cast = 0;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

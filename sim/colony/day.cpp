@@ -3,7 +3,7 @@
 
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 
@@ -86,4 +86,4 @@ DayOfColony live_one_day(Colony& colony, const DayOfSky& sky, Day day, const Col
     return today;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

@@ -1,7 +1,7 @@
 // The queen lays what season, nurses, room, food and her age allow.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 double share_reared(double bees, double half) {
     return bees / (bees + half);
@@ -75,4 +75,4 @@ void lay_eggs(Colony& colony, const Outside& outside, const ColonyParameters& pa
     today.drone_eggs_laid = drones;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

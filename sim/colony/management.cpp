@@ -1,7 +1,7 @@
 // The keeper's visit: supers, cells found and dealt with, honey taken and fed, a queenless hive requeened.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 
@@ -88,4 +88,4 @@ void visit_by_keeper(Colony& colony, const Outside& outside, Day day, const Colo
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

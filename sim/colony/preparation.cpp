@@ -1,7 +1,7 @@
 // Swarm preparation: the hazard of beginning queen cells and its parts; cells begun, ripening, torn down.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 constexpr double days_per_year = 365;
@@ -102,4 +102,4 @@ void prepare_to_swarm(Colony& colony, const Outside& outside, Day day, const Col
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

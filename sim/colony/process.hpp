@@ -6,7 +6,7 @@
 
 #include "colony/colony.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 /// A smooth rise from 0 to 1, half at `half`.
 inline double rise(double x, double half, double width) {
@@ -79,4 +79,4 @@ class ShareTaker {
     std::int64_t done_ = 0;
 };
 
-}  // namespace maybough
+}  // namespace maybough::colony

@@ -1,7 +1,7 @@
 // The queen: young ones emerge, mate and begin to lay, or are lost; old ones fail and are superseded.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 
@@ -151,4 +151,4 @@ void lose_clipped_queen(Colony& colony) {
     colony.cells_wanted = 0;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

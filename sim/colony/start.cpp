@@ -1,7 +1,7 @@
 // Colonies at their start: after winter, or founded by a swarm.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 namespace {
 
@@ -70,4 +70,4 @@ Colony founded_colony(ColonyId id, Point at, const Settlers& settlers, double vo
     return colony;
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

@@ -1,7 +1,7 @@
 // What the sky offers, what foragers bring home, what is eaten, what is built.
 #include "colony/process.hpp"
 
-namespace maybough {
+namespace maybough::colony {
 
 Outside look_outside(Colony& colony, const DayOfSky& sky, const ColonyParameters& p) {
     Outside outside;
@@ -145,4 +145,4 @@ void keep_house(Colony& colony, const Outside& outside, const ColonyParameters& 
     build(colony, outside, parameters, luck, today);
 }
 
-}  // namespace maybough
+}  // namespace maybough::colony

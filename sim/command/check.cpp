@@ -3,7 +3,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -25,4 +25,4 @@ const Command check_command{
     add_scenario_options,
     run_check};
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -16,7 +16,7 @@
 #define MAYBOUGH_FLAGS "unknown"
 #endif
 
-namespace maybough {
+namespace maybough::command {
 
 void add_scenario_options(po::options_description& options) {
     options.add_options()("scenario", po::value<std::string>()->value_name("SCENARIO"),
@@ -94,4 +94,4 @@ Provenance provenance_of(const Request& request) {
     return origin;
 }
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -9,7 +9,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace po = boost::program_options;
 
@@ -81,4 +81,4 @@ class OutputFolder {
 /// --progress asks for it. `counted` is what is told off, in the plural.
 Progress progress_line(const Request& request, const std::string& what, const std::string& counted = "seasons");
 
-}  // namespace maybough
+}  // namespace maybough::command

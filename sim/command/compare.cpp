@@ -5,7 +5,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -68,4 +68,4 @@ const Command compare_command{
     add_options,
     run_compare};
 
-}  // namespace maybough
+}  // namespace maybough::command

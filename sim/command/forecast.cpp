@@ -6,7 +6,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -131,4 +131,4 @@ const Command forecast_command{
     add_options,
     run_forecast};
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -4,7 +4,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -61,4 +61,4 @@ const Command learn_command{
     add_options,
     run_learn};
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -4,7 +4,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -61,4 +61,4 @@ const Command new_command{
     add_options,
     run_new};
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -8,7 +8,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace fs = std::filesystem;
 
@@ -75,4 +75,4 @@ Progress progress_line(const Request& request, const std::string& what, const st
     };
 }
 
-}  // namespace maybough
+}  // namespace maybough::command

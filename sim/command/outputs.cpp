@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <iostream>
 
-namespace maybough {
+namespace maybough::command {
 
 std::vector<std::string> names_of(const std::vector<OutputFile>& files) {
     std::vector<std::string> names;
@@ -79,4 +79,4 @@ void tell_written(const OutputFolder& folder, const std::vector<OutputFile>& fil
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -6,7 +6,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 struct OutputFile {
     std::string name;
@@ -27,4 +27,4 @@ std::string write_compare_outputs(const OutputFolder& folder, const CompareResul
 /// Tells the terminal what now lies in the folder.
 void tell_written(const OutputFolder& folder, const std::vector<OutputFile>& files);
 
-}  // namespace maybough
+}  // namespace maybough::command

@@ -5,7 +5,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -49,4 +49,4 @@ const Command parameters_command{
     add_options,
     run_parameters};
 
-}  // namespace maybough
+}  // namespace maybough::command

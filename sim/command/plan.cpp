@@ -4,7 +4,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -77,4 +77,4 @@ const Command plan_command{
     add_options,
     run_plan};
 
-}  // namespace maybough
+}  // namespace maybough::command

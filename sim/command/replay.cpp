@@ -8,7 +8,7 @@
 
 #include "command/command_line.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -224,4 +224,4 @@ const Command replay_command{
     add_options,
     run_replay};
 
-}  // namespace maybough
+}  // namespace maybough::command

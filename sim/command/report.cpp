@@ -5,7 +5,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -65,4 +65,4 @@ const Command report_command{
     add_options,
     run_report};
 
-}  // namespace maybough
+}  // namespace maybough::command

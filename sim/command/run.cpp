@@ -12,7 +12,7 @@
 #define MAYBOUGH_VERSION "unknown"
 #endif
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -116,4 +116,4 @@ int run(int argc, char** argv) {
                      offer(nearest_keys(words[0], names), "see 'maybough --help'"));
 }
 
-}  // namespace maybough
+}  // namespace maybough::command

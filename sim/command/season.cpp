@@ -4,7 +4,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -45,4 +45,4 @@ const Command season_command{
     add_options,
     run_seasons};
 
-}  // namespace maybough
+}  // namespace maybough::command

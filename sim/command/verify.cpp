@@ -5,7 +5,7 @@
 
 #include "command/outputs.hpp"
 
-namespace maybough {
+namespace maybough::command {
 
 namespace {
 
@@ -79,4 +79,4 @@ const Command verify_command{
     add_options,
     run_verify};
 
-}  // namespace maybough
+}  // namespace maybough::command

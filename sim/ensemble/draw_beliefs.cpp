@@ -3,7 +3,7 @@
 
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::ensemble {
 
 namespace {
 /// Probability, in (0, 1), at which belief `index` takes the unknown `entity`.
@@ -51,4 +51,4 @@ Parameters draw_beliefs(const Scenario& scenario, std::uint32_t seed, std::uint3
     return drawn;
 }
 
-}  // namespace maybough
+}  // namespace maybough::ensemble

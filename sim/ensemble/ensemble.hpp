@@ -9,7 +9,7 @@
 
 #include "season/season.hpp"
 
-namespace maybough {
+namespace maybough::ensemble {
 
 /// Seasons simulated under one draw of the unknowns; more than one, so that chance and ignorance can be told apart.
 inline constexpr std::uint32_t seasons_per_belief = 4;
@@ -61,6 +61,10 @@ Estimate estimate(std::span<const double> values);
 /// The 97.5 % quantile of Student's t (half-width of a 95 % interval in standard errors); 0 below one degree.
 double t_quantile_95(double degrees_of_freedom);
 
-}  // namespace maybough
+}  // namespace maybough::ensemble
 
 #include "ensemble/run_in_order.hpp"
+
+namespace maybough {
+using namespace ensemble;  // so that rooms to the right need no prefix
+}

@@ -5,7 +5,7 @@
 
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::ensemble {
 
 namespace {
 constexpr double two_sided_95 = 0.975;
@@ -103,4 +103,4 @@ Estimate estimate(std::span<const double> values) {
     return result;
 }
 
-}  // namespace maybough
+}  // namespace maybough::ensemble

@@ -4,10 +4,10 @@
 
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::ensemble {
 
 unsigned machine_threads() {
     return std::max(1U, std::thread::hardware_concurrency());
 }
 
-}  // namespace maybough
+}  // namespace maybough::ensemble

@@ -13,7 +13,7 @@
 #include "base/base.hpp"
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::ensemble {
 
 template <class Result>
 void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
@@ -72,4 +72,4 @@ void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::ensemble

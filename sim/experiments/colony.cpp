@@ -1,7 +1,7 @@
 // The colony experiments, in the order of MODEL.md.
 #include "experiments/colony_themes.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 std::vector<Experiment> colony_experiments() {
     std::vector<Experiment> all;
@@ -12,4 +12,4 @@ std::vector<Experiment> colony_experiments() {
     return all;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -2,7 +2,7 @@
 #include "experiments/colony_themes.hpp"
 #include "experiments/lives.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -128,4 +128,4 @@ std::vector<Experiment> founding_experiments() {
         {"lost-queen", "colony", "strong colonies that lose their queen, without and with young brood", run_queenless}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

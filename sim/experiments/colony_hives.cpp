@@ -3,7 +3,7 @@
 
 #include "experiments/colony_themes.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 HiveManagement supers_only() {
     HiveManagement m;
@@ -86,4 +86,4 @@ std::vector<Experiment> hive_experiments() {
              "hives at Ithaca given supers only, by the queen's age, and with control of cells", run_hives}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

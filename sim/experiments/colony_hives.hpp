@@ -4,7 +4,7 @@
 #include "experiments/lives.hpp"
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// What years of hives came to.
 struct Hives {
@@ -22,4 +22,4 @@ HiveManagement supers_only();
 /// Opened every nine days in the season; cells found in `finding` of the visits.
 HiveManagement usual_control(CellControl control, double finding);
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -6,7 +6,7 @@
 #include "experiments/colony_themes.hpp"
 #include "experiments/lives.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -244,4 +244,4 @@ std::vector<Experiment> limit_experiments() {
              "whole colonies with brood and food alone, against the equations of 2013", run_2013}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

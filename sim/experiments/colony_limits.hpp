@@ -4,7 +4,7 @@
 
 #include "experiments/made_days.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// A colony in days that are all alike, with nothing left of the model but the equations of Khoury, Barron and
 /// Myerscough 2013: laying by nest bees and food, social inhibition, loss of foragers, food in and eaten.
@@ -28,4 +28,4 @@ struct Settled {
 };
 Settled settle(const LimitOf2013& limit, Colony colony, int run_days, int days, const Chance& chance);
 
-}  // namespace maybough
+}  // namespace maybough::experiments

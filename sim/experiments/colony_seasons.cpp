@@ -5,7 +5,7 @@
 
 #include "experiments/colony_themes.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -155,4 +155,4 @@ std::vector<Experiment> season_experiments() {
     };
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

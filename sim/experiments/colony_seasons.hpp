@@ -6,7 +6,7 @@
 #include "experiments/lives.hpp"
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// What years of unmanaged nests of 42 litres at a place came to.
 struct Seasons {
@@ -41,4 +41,4 @@ struct Seasons {
 Seasons watch(const Place& place, const Parameters& parameters, std::uint32_t seed, std::uint32_t years,
               std::uint32_t nests, double warmer_c = 0);
 
-}  // namespace maybough
+}  // namespace maybough::experiments

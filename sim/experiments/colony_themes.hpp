@@ -3,7 +3,7 @@
 
 #include "experiments/experiments.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 std::vector<Experiment> development_experiments();
 std::vector<Experiment> limit_experiments();
@@ -12,4 +12,4 @@ std::vector<Experiment> season_experiments();
 std::vector<Experiment> hive_experiments();
 std::vector<Experiment> founding_experiments();
 
-}  // namespace maybough
+}  // namespace maybough::experiments

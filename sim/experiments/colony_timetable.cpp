@@ -2,7 +2,7 @@
 #include "experiments/colony_themes.hpp"
 #include "experiments/lives.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -171,4 +171,4 @@ std::vector<Experiment> timetable_experiments() {
     return {{"swarm-timetable", "colony", "crowded colonies in fine weather, and in three foul days", run_timetable}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

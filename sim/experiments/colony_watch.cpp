@@ -1,7 +1,7 @@
 // Years of unmanaged nests: every nest lives through a year and the next winter, and so do the founders it casts.
 #include "experiments/colony_seasons.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -23,13 +23,13 @@ struct Years {
     const Parameters& parameters;
 
     LifeOfColony live(Colony& colony, int from, int until) const {
-        return maybough::live(colony, sky, chance, from, until, parameters.colony, parameters.swarm);
+        return experiments::live(colony, sky, chance, from, until, parameters.colony, parameters.swarm);
     }
     /// From 1 October to 1 May.
     bool winters(Colony& colony) const {
         live(colony, october_1, 365);
         begin_year(colony);
-        maybough::live(colony, next, next_chance, 0, may_1, parameters.colony, parameters.swarm);
+        experiments::live(colony, next, next_chance, 0, may_1, parameters.colony, parameters.swarm);
         return colony.alive;
     }
 };
@@ -162,4 +162,4 @@ Seasons watch(const Place& place, const Parameters& parameters, std::uint32_t se
     return s;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

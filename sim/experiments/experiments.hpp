@@ -9,7 +9,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// How a published figure stands to the model's constants.
 enum class Footing {
@@ -74,4 +74,8 @@ struct Interval {
 };
 Interval binomial_interval_95(std::int64_t taken, std::int64_t offered);
 
-}  // namespace maybough
+}  // namespace maybough::experiments
+
+namespace maybough {
+using namespace experiments;  // so that rooms to the right need no prefix
+}

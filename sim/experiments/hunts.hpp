@@ -7,7 +7,7 @@
 
 #include "scouts/scouts.hpp"
 
-namespace maybough::scout_trials {
+namespace maybough::experiments::scout_trials {
 
 /// `days` fine days with ten hours fit for scouting, 8 to 18 h.
 inline std::vector<DayOfSky> fine_sky(int days) {
@@ -63,4 +63,4 @@ inline std::vector<SiteOffer> natural_sites(const Chance& chance, unsigned n, do
     return sites;
 }
 
-}  // namespace maybough::scout_trials
+}  // namespace maybough::experiments::scout_trials

@@ -9,7 +9,7 @@
 #include "experiments/places.hpp"
 #include "swarm/swarm.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 inline constexpr int may_1 = 120;
 inline constexpr int october_1 = 273;
@@ -88,4 +88,4 @@ struct Share {
     double se() const { return offered > 0 ? std::sqrt(value() * (1 - value()) / static_cast<double>(offered)) : 0; }
 };
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -3,7 +3,7 @@
 
 #include "colony/colony.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// A day of early summer in full bloom; `fit` is how fit the noon hours are for a swarm to leave.
 inline DayOfSky fair_day(double fit = 1, double daylight_h = 15) {
@@ -57,4 +57,4 @@ inline Colony crowded_colony(std::uint32_t number, const ColonyParameters& param
     return colony;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -3,7 +3,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// A place by its latitude and climate normals.
 struct Place {
@@ -53,4 +53,4 @@ inline SkyYear year_at(const Place& place, const WeatherParameters& parameters, 
     return sky_of(year, place.latitude_deg, parameters);
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -1,7 +1,7 @@
 // The scout experiments, in the order of MODEL.md.
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 std::vector<Experiment> scout_experiments() {
     std::vector<Experiment> all;
@@ -12,4 +12,4 @@ std::vector<Experiment> scout_experiments() {
     return all;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

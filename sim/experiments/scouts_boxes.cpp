@@ -1,7 +1,7 @@
 // Boxes offered to swarms: paired trials of cavity properties, arrays of boxes, the best of five.
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -170,4 +170,4 @@ std::vector<Experiment> box_trials() {
             {"best-of-five", "scouts", "one box of 40 l and four of 15 l on an island, 500 swarms", best_of_five}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

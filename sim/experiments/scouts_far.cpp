@@ -3,7 +3,7 @@
 
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -113,4 +113,4 @@ std::vector<Experiment> far_searching_hunts() {
             {"far-searching", "scouts", "200 swarms whose scouts search kilometres away", far_searching}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

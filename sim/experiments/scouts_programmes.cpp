@@ -1,7 +1,7 @@
 // Programmes of traps: a town's grid and a surveyed line, catches per trap and year or month, whole seasons.
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -118,4 +118,4 @@ std::vector<Experiment> trap_programmes() {
             {"survey-line", "traps", "one lured site of a line in warm brush country, 24 seasons", survey_line}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -3,7 +3,7 @@
 
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -168,4 +168,4 @@ std::vector<Experiment> quorum_trials() {
             {"stop-signals", "scouts", "two sites alike, with and without stop signals", stop_signals}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -5,7 +5,7 @@
 
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -137,4 +137,4 @@ std::vector<Experiment> dance_rule_models() {
     return {{"interdependence", "scouts", "the published rules of List, Elsholtz and Seeley rebuilt", interdependence}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

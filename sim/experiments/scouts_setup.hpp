@@ -8,7 +8,7 @@
 #include "experiments/experiments.hpp"
 #include "experiments/hunts.hpp"
 
-namespace maybough::scout_trials {
+namespace maybough::experiments::scout_trials {
 
 inline double mean(const std::vector<double>& values) {
     double sum = 0;
@@ -45,9 +45,9 @@ inline Finding against_count(std::string what, int taken, int offered, double sh
             ""};
 }
 
-}  // namespace maybough::scout_trials
+}  // namespace maybough::experiments::scout_trials
 
-namespace maybough {
+namespace maybough::experiments {
 /// The experiments of each topic, in files of their own.
 std::vector<Experiment> watched_hunts();
 std::vector<Experiment> far_searching_hunts();
@@ -55,4 +55,4 @@ std::vector<Experiment> box_trials();
 std::vector<Experiment> quorum_trials();
 std::vector<Experiment> dance_rule_models();
 std::vector<Experiment> trap_programmes();
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -4,7 +4,7 @@
 
 #include "experiments/scouts_setup.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 
@@ -221,4 +221,4 @@ std::vector<Experiment> watched_hunts() {
             {"dances", "scouts", "dances of the same swarms, return by return", the_dances}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

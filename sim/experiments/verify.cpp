@@ -3,7 +3,7 @@
 
 #include "experiments/experiments.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 bool agrees(const Finding& finding) {
     return finding.simulated >= finding.low && finding.simulated <= finding.high;
@@ -36,4 +36,4 @@ Interval binomial_interval_95(std::int64_t taken, std::int64_t offered) {
     return {Binomial::find_lower_bound_on_p(n, k, 0.025), Binomial::find_upper_bound_on_p(n, k, 0.025)};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

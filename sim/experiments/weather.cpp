@@ -1,7 +1,7 @@
 // The weather experiments, in the order of MODEL.md: generator, sun and light, hours of flight, degree-days.
 #include "experiments/weather.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 std::vector<Experiment> weather_experiments() {
     return {
@@ -14,4 +14,4 @@ std::vector<Experiment> weather_experiments() {
     };
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

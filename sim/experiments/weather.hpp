@@ -6,7 +6,7 @@
 
 #include "experiments/experiments.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 std::vector<Finding> memory_of_days(const Parameters& parameters, std::uint32_t seed);
 std::vector<Finding> given_back(const Parameters& parameters, std::uint32_t seed);
@@ -37,4 +37,4 @@ inline Finding within(const std::string& what, const std::string& unit, const st
     return finding;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

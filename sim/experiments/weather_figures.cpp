@@ -7,7 +7,7 @@
 #include <functional>
 #include <limits>
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
@@ -215,4 +215,4 @@ std::vector<YearFigure> figures_of(const WeatherYear& year, double latitude_deg,
     return figures.take();
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -6,7 +6,7 @@
 
 #include "experiments/experiments.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 /// What of a figure is compared between generated and observed years.
 enum class Compared { mean, mean_and_spread };
@@ -29,4 +29,4 @@ struct RecordHas {
 std::vector<YearFigure> figures_of(const WeatherYear& year, double latitude_deg, const WeatherParameters& parameters,
                                    RecordHas has);
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -5,7 +5,7 @@
 
 #include "experiments/weather.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 /// A mild inland climate in round numbers of our own.
@@ -107,4 +107,4 @@ std::vector<Finding> given_back(const Parameters& parameters, std::uint32_t seed
     return findings;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -7,7 +7,7 @@
 
 #include "experiments/weather_figures.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 /// Share of tables that have a miss somewhere although the generator is right.
@@ -173,4 +173,4 @@ Experiment record_experiment(const WeatherRecord& record, double latitude_deg, c
     return {"record", "weather", "400 generated years against the record they were fitted to", run};
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

@@ -8,7 +8,7 @@
 
 #include "experiments/weather.hpp"
 
-namespace maybough {
+namespace maybough::experiments {
 
 namespace {
 const std::string fao_56 =
@@ -192,4 +192,4 @@ std::vector<Finding> degree_days(const Parameters&, std::uint32_t) {
     return findings;
 }
 
-}  // namespace maybough
+}  // namespace maybough::experiments

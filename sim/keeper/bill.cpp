@@ -5,7 +5,7 @@
 
 #include "keeper/visits.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 namespace {
 /// Minutes to hang or take down beyond `plain_minutes`: ladder, height and weight.
@@ -73,4 +73,4 @@ Bill bill(const Placement& placement, std::span<const TrapKind> kinds, std::span
     return bill;
 }
 
-}  // namespace maybough
+}  // namespace maybough::keeper

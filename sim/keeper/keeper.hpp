@@ -9,7 +9,7 @@
 #include "parameters/keeper.hpp"
 #include "scouts/scouts.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 /// One kind of trap the keeper may build or buy.
 struct TrapKind {
@@ -115,4 +115,8 @@ struct Bill {
 Bill bill(const Placement& placement, std::span<const TrapKind> kinds, std::span<const Spot> spots,
           const Keeper& keeper, const KeeperParameters& parameters);
 
-}  // namespace maybough
+}  // namespace maybough::keeper
+
+namespace maybough {
+using namespace keeper;  // so that rooms to the right need no prefix
+}

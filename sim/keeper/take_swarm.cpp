@@ -4,7 +4,7 @@
 
 #include "keeper/keeper.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 namespace {
 /// The first late day in the simulated year that begins on `first_day`.
@@ -77,4 +77,4 @@ Taking take_swarm(const Swarm& swarm, Day caught, const TrapSeason& trap, const 
     return taking;
 }
 
-}  // namespace maybough
+}  // namespace maybough::keeper

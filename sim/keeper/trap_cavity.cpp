@@ -4,7 +4,7 @@
 
 #include "keeper/keeper.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 namespace {
 /// Release of the last vial put in, 1 when fresh, halving every half-life; a trap in the sun is warmer and empties it
@@ -38,4 +38,4 @@ Cavity trap_cavity(const TrapSeason& trap, const TrapSetting& setting, const Tra
     return cavity;
 }
 
-}  // namespace maybough
+}  // namespace maybough::keeper

@@ -4,7 +4,7 @@
 
 #include "keeper/visits.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 std::vector<Day> visit_days(const TrapSetting& setting) {
     std::vector<Day> visits;
@@ -105,4 +105,4 @@ TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const
     return trap;
 }
 
-}  // namespace maybough
+}  // namespace maybough::keeper

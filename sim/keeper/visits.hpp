@@ -5,7 +5,7 @@
 
 #include "keeper/keeper.hpp"
 
-namespace maybough {
+namespace maybough::keeper {
 
 /// Visits between hanging and taking down. They fall on common rounds, every visit_every_days counted from the first
 /// day of the simulated year, so that traps with the same interval are seen on the same drive whenever they were hung.
@@ -18,4 +18,4 @@ int days_hung(const TrapSetting& setting);
 /// old.
 std::vector<Day> lure_days(const TrapSetting& setting, const std::vector<Day>& visits, const Keeper& keeper);
 
-}  // namespace maybough
+}  // namespace maybough::keeper

@@ -6,7 +6,7 @@
 
 #include "landscape/landscape.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 /// A compass direction in degrees whose density is (1 + 2 lean cos(direction - towards)) / 360 (the cardioid law,
 /// Mardia and Jupp 2000, "Directional statistics", section 3.5.5), |lean| <= 0.5. Two draws: a uniform direction is
@@ -49,4 +49,4 @@ Cavity draw_cavity(Habitat habitat, const LandscapeParameters& p, bool poleward_
     return cavity;
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

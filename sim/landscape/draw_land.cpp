@@ -7,7 +7,7 @@
 #include "landscape/draw_cavity.hpp"
 #include "landscape/habitat_map.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 namespace {
 using P = LandscapeParameters;
@@ -198,4 +198,4 @@ DrawnLand draw_land(const Land& land, std::span<const Apiary> apiaries, const La
     return drawn;
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

@@ -4,7 +4,7 @@
 
 #include "landscape/habitat_map.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 namespace {
 using P = LandscapeParameters;
@@ -62,4 +62,4 @@ ForageMix forage_mix_at(const Land& land, Point p, const LandscapeParameters& pa
     return mean_forage(raster, p, parameters);
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

@@ -7,7 +7,7 @@
 
 #include "landscape/landscape.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 /// Side of the fixed squares: the unit in which colonies and cavities are drawn and forage is averaged.
 inline constexpr double square_m = 250;
@@ -66,4 +66,4 @@ class HabitatRaster {
 /// hold them all.
 ForageMix mean_forage(const HabitatRaster& raster, Point p, const LandscapeParameters& parameters);
 
-}  // namespace maybough
+}  // namespace maybough::landscape

@@ -5,7 +5,7 @@
 
 #include "landscape/habitat_map.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 namespace {
 bool crosses_row(Point a, Point b, double y_m) {
@@ -115,4 +115,4 @@ void HabitatRaster::settle_rows(std::uint8_t habitat) {
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

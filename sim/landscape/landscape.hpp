@@ -13,7 +13,7 @@
 #include "parameters/landscape.hpp"
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 /// Metres east and north of a centre, from the ellipsoid's two radii at the centre's latitude (WGS 84).
 class LocalPlane {
@@ -152,4 +152,8 @@ class SiteFinder {
     int rows_ = 0;
 };
 
-}  // namespace maybough
+}  // namespace maybough::landscape
+
+namespace maybough {
+using namespace landscape;  // so that rooms to the right need no prefix
+}

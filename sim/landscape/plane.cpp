@@ -5,7 +5,7 @@
 
 #include "landscape/landscape.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 namespace {
 // WGS 84: semi-major axis and the square of the first eccentricity, f (2 - f) with f = 1 / 298.257223563.
@@ -43,4 +43,4 @@ LatLon LocalPlane::to_earth(Point point) const {
             std::abs(longitude_deg) <= 180 ? longitude_deg : std::remainder(longitude_deg, 360.0)};
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

@@ -5,7 +5,7 @@
 
 #include "landscape/landscape.hpp"
 
-namespace maybough {
+namespace maybough::landscape {
 
 namespace {
 /// Squares on a side at most, so that a tiny reach over a wide land does not ask for much memory.
@@ -71,4 +71,4 @@ std::vector<std::uint32_t> SiteFinder::near(Point p) const {
     return found;
 }
 
-}  // namespace maybough
+}  // namespace maybough::landscape

@@ -4,7 +4,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 std::size_t at(Milestone what) {
@@ -45,4 +45,4 @@ std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& pla
     return agenda;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -6,7 +6,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 constexpr double none = std::numeric_limits<double>::quiet_NaN();
@@ -108,4 +108,4 @@ DateOdds date_odds(std::span<const double> dates, std::span<const double> normal
     return odds;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -5,7 +5,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// One member beside its normal year: the same land, beliefs and luck under the climate's own weather.
@@ -151,4 +151,4 @@ Forecast make_forecast(const Scenario& scenario, const ThisYear& weather, const 
     return forecast;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

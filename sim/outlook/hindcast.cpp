@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// Truths take replicates from here on, so that their land, beliefs and luck are none of the members'.
@@ -143,4 +143,4 @@ Hindcast make_hindcast(const Scenario& scenario, const WeatherRecord& record, co
     return hindcast;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -5,7 +5,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 /// One year of the record: its weather, and the climate known without it.
 struct PastYear {
@@ -37,4 +37,4 @@ std::vector<HindcastScore> score_truths(const std::vector<YearOfMembers>& years,
 std::vector<ObservedScore> score_observed(const std::vector<YearOfMembers>& years, const std::vector<PastYear>& past,
                                           const ObservedFirsts& observed, int issues);
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -8,7 +8,7 @@
 #include <numbers>
 #include <numeric>
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// The log's counts in the order of the table's cells; next year's cells get none.
@@ -300,4 +300,4 @@ Learned learn(const Scenario& scenario, const CatchLog& log, const Effort& effor
     return learned;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -6,7 +6,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 /// One unknown of the scenario. It is handled as its normal score under the prior: 0 the median, 1 one spread up.
 struct Unknown {
@@ -88,4 +88,4 @@ bool record_knows(const WeatherRecord& record, Date first);
 /// Equally likely values of a gamma law of mean 1 and that variance, at the middles of `nodes` equal classes.
 std::vector<double> luck_nodes(double variance, int nodes);
 
-}  // namespace maybough
+}  // namespace maybough::outlook

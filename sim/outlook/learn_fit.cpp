@@ -4,7 +4,7 @@
 
 #include "outlook/learn.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// A symmetric positive system, solved by Cholesky's decomposition; the inverse's diagonal serves for errors.
@@ -248,4 +248,4 @@ CatchLaw fit_catches(const CatchTable& table, const OutlookParameters& parameter
     return law;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

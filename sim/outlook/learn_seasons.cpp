@@ -6,7 +6,7 @@
 
 #include "outlook/learn.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// Replicates of the log's years, so that no two years share their luck; next year keeps the plain ones.
@@ -120,4 +120,4 @@ CatchTable simulate_catches(const Scenario& scenario, const CatchLog& log, const
     return table;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -6,7 +6,7 @@
 
 #include "outlook/learn.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 constexpr int likelihood_nodes = 20;
@@ -194,4 +194,4 @@ CatchOdds catch_odds(const CatchLaw& law, const std::vector<std::vector<double>>
     return odds;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

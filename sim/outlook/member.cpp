@@ -4,7 +4,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// Beyond this many spreads of the hanging distance no swarm hangs (1 in 30 000 would).
@@ -47,4 +47,4 @@ MemberSeason member_season(const Scenario& scenario, const Parameters& parameter
     return season;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -3,7 +3,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 std::string trimmed(std::string_view text) {
@@ -64,4 +64,4 @@ ObservedFirsts observed_firsts(const std::string& text, const std::string& name,
     return firsts;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

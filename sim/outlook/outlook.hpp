@@ -11,7 +11,7 @@
 
 #include "planner/planner.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 // --- Dates of a season -------------------------------------------------------------------------------------------
 
@@ -342,4 +342,8 @@ double log_score_negative_binomial(double size, double mean, std::int64_t observ
 /// forecast of whole days that holds gives equal shares. Sums to 1.
 RankHistogram rank_shares(std::span<const double> members, double observed);
 
-}  // namespace maybough
+}  // namespace maybough::outlook
+
+namespace maybough {
+using namespace outlook;  // so that rooms to the right need no prefix
+}

@@ -5,7 +5,7 @@
 
 #include "outlook/hindcast.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 /// Fewest other years from which a climate is fitted anew.
@@ -90,4 +90,4 @@ Day first_issue_day(Date first, double latitude_deg) {
     return {static_cast<int>((issue - first).count())};
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -5,7 +5,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 constexpr double negligible = 1e-14;
@@ -94,4 +94,4 @@ RankHistogram rank_shares(std::span<const double> members, double observed) {
     return shares;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

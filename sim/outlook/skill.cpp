@@ -4,7 +4,7 @@
 
 #include "outlook/hindcast.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 std::vector<double> dates_of_kind(const std::vector<SeasonDates>& members, Milestone what) {
@@ -178,4 +178,4 @@ std::vector<ObservedScore> score_observed(const std::vector<YearOfMembers>& year
     return scores;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

@@ -5,7 +5,7 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::outlook {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -138,4 +138,4 @@ Scenario scenario_of_year(const Scenario& scenario, Date today) {
     return moved;
 }
 
-}  // namespace maybough
+}  // namespace maybough::outlook

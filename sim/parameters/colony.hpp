@@ -135,8 +135,8 @@
     ROW(keeper_requeens, "1", 0.6, 0, 1, fixed, 0.3, 0.9, practice, "", "chance that an inspection of a queenless hive ends with a new laying queen")
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct ColonyParameters {
     MAYBOUGH_COLONY_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

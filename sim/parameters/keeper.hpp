@@ -51,8 +51,8 @@
     MAYBOUGH_KEEPER_LABOUR_ROWS(ROW)
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct KeeperParameters {
     MAYBOUGH_KEEPER_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

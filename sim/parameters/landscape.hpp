@@ -104,8 +104,8 @@
     MAYBOUGH_LANDSCAPE_FORAGE_ROWS(ROW)
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct LandscapeParameters {
     MAYBOUGH_LANDSCAPE_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

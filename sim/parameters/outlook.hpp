@@ -14,8 +14,8 @@
     ROW(least_lesson, "1", 0.05, 0, 1, fixed, 0.02, 0.1, practice, "about three times the error of a mean over a thousand draws", "learning: shift in its own spreads, or share of its spread taken away, below which an unknown is told as untaught and left as it was")
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct OutlookParameters {
     MAYBOUGH_OUTLOOK_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

@@ -9,7 +9,7 @@
 #include "base/base.hpp"
 #include "chance/chance.hpp"
 
-namespace maybough {
+namespace maybough::parameters {
 
 std::string_view word(Standing standing) {
     switch (standing) {
@@ -172,4 +172,4 @@ std::string parameter_table_markdown() {
     return out.str();
 }
 
-}  // namespace maybough
+}  // namespace maybough::parameters

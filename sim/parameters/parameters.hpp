@@ -14,7 +14,7 @@
 #include "parameters/swarm.hpp"
 #include "parameters/weather.hpp"
 
-namespace maybough {
+namespace maybough::parameters {
 
 /// All rooms' parameters, each room's own small struct. A room's functions take its struct, never this one.
 struct Parameters {
@@ -59,4 +59,8 @@ void check_across(const Parameters& parameters, const std::string& place);
 /// The table as Markdown, for MODEL.md.
 std::string parameter_table_markdown();
 
-}  // namespace maybough
+}  // namespace maybough::parameters
+
+namespace maybough {
+using namespace parameters;  // so that rooms to the right need no prefix
+}

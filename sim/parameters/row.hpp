@@ -3,7 +3,7 @@
 
 #include <string_view>
 
-namespace maybough {
+namespace maybough::parameters {
 
 /// How well a default is founded.
 enum class Standing {
@@ -41,9 +41,13 @@ struct ParameterRow {
 std::string_view word(Standing standing);
 std::string_view word(Spread spread);
 
-}  // namespace maybough
+}  // namespace maybough::parameters
 
 // A room's list is a macro LIST(ROW) of ROW(name, unit, default, min, max, spread, low, high, standing, source,
 // meaning): the default is accepted between min and max, and plausible between low and high. From the list come the
 // members:
 #define MAYBOUGH_MEMBER(name, unit, value, min, max, spread, low, high, standing, source, meaning) double name = value;
+
+namespace maybough {
+using namespace parameters;  // so that rooms to the right need no prefix
+}

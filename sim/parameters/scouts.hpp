@@ -64,8 +64,8 @@
     ROW(open_nest_chance, "1", 0.5, 0, 1, fixed, 0.3, 0.8, assumed, "Lindauer 1955: nests in the open are rare", "chance that a swarm that gives up builds in the open rather than disperses")
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct ScoutParameters {
     MAYBOUGH_SCOUTS_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

@@ -25,8 +25,8 @@
     ROW(hived_after_sd_ln, "1", 0.9, 0, 3, fixed, 0.5, 1.5, assumed, "", "spread of those hours, standard deviation of the logarithm")
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct SwarmParameters {
     MAYBOUGH_SWARM_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

@@ -91,8 +91,8 @@
     ROW(frost_stops_bloom_c, "degrees C", -6, -20, 0, fixed, -8, -4, assumed, "", "a night colder than this shuts all flowers for the day")
 // clang-format on
 
-namespace maybough {
+namespace maybough::parameters {
 struct WeatherParameters {
     MAYBOUGH_WEATHER_ROWS(MAYBOUGH_MEMBER)
 };
-}  // namespace maybough
+}  // namespace maybough::parameters

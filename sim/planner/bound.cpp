@@ -9,7 +9,7 @@
 
 #include "planner/search.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// One option on one hunt: the most it can count for.
@@ -298,4 +298,4 @@ double upper_bound(const Demand& demand, const Limits& limits, int count, const 
     return std::max(0.0, bound - demand.fixed_cost);  // hanging none costs nothing
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

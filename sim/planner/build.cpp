@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Of the options that look best at a glance, so many are lived through before one is taken.
@@ -68,4 +68,4 @@ std::vector<std::size_t> all_of(const Demand& demand) {
     return all;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -9,7 +9,7 @@
 
 #include "planner/search.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// What an option that the limits forbid is worth.
 constexpr double nothing = -std::numeric_limits<double>::infinity();
@@ -77,4 +77,4 @@ std::optional<Candidate> best_addition(const Demand& demand, Build& build, Judge
 
 std::vector<std::size_t> all_of(const Demand& demand);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// A member of what is left, and what the others would be worth less without it.
@@ -62,4 +62,4 @@ Chosen build_order(const Chosen& set, const NetsOf& nets_of, const std::function
     return {last_first.rbegin(), last_first.rend()};
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -6,7 +6,7 @@
 
 #include "planner/search.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// Mean net worth of each of several sets.
 using NetsOf = std::function<std::vector<double>(const std::vector<Chosen>&)>;
@@ -19,4 +19,4 @@ using NetsOf = std::function<std::vector<double>(const std::vector<Chosen>&)>;
 Chosen build_order(const Chosen& set, const NetsOf& nets_of, const std::function<bool(std::size_t)>& stays,
                    const std::function<bool(std::size_t, std::size_t)>& before);
 
-}  // namespace maybough
+}  // namespace maybough::planner

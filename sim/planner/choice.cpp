@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 using Square = std::array<std::array<double, choice_terms>, choice_terms>;
@@ -184,4 +184,4 @@ ChoiceError choice_error(std::span<const RepeatedHunt> checks, const ChoiceWeigh
     return error;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -6,7 +6,7 @@
 #include <span>
 #include <vector>
 
-namespace maybough {
+namespace maybough::planner {
 
 /// One site as one swarm sees it.
 struct SiteView {
@@ -71,4 +71,4 @@ struct ChoiceError {
 };
 ChoiceError choice_error(std::span<const RepeatedHunt> checks, const ChoiceWeights& weights);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -8,7 +8,7 @@
 #include "planner/contest.hpp"
 #include "planner/work.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 Placement placement_of(const Work& work, const Chosen& chosen) {
     Placement placement;
@@ -255,4 +255,4 @@ void choose(Work& work, Plan& plan, std::uint32_t seasons, const Progress& progr
     work.found.best = taken.size();
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -3,7 +3,7 @@
 
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 std::vector<ComparedPlacement> compare_placements(const Scenario& scenario, const std::vector<NamedPlacement>& sides,
                                                   const Effort& effort, const Progress& progress) {
@@ -31,4 +31,4 @@ std::vector<ComparedPlacement> compare_placements(const Scenario& scenario, cons
     return result;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

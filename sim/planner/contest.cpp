@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Beliefs between one look at the standings and the next.
@@ -120,4 +120,4 @@ Contest hold_contest(const Scenario& scenario, const std::vector<Placement>& des
     return contest;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

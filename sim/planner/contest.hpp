@@ -6,7 +6,7 @@
 
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// How a contest is run.
 struct ContestRules {
@@ -50,4 +50,4 @@ Contest hold_contest(const Scenario& scenario, const std::vector<Placement>& des
                      Prize prize, const ChoiceWeights& weights, const Effort& effort, const Progress& progress,
                      KeptReplicates* kept = nullptr);
 
-}  // namespace maybough
+}  // namespace maybough::planner

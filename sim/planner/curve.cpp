@@ -5,7 +5,7 @@
 #include <cmath>
 #include <sstream>
 
-namespace maybough {
+namespace maybough::planner {
 
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<PlacementMoney>& money) {
@@ -170,4 +170,4 @@ std::vector<double> falling_fit(const std::vector<double>& values, const std::ve
     return fitted;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -6,7 +6,7 @@
 
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// What is known of the k-trap placement apart from seasons.
 struct PlacementMoney {
@@ -42,4 +42,4 @@ std::string why_it_stops(const std::vector<CurvePoint>& curve, int recommended, 
 /// Non-increasing fit by pooling adjacent violators (Ayer et al. 1955), for drawing a smooth marginal curve only.
 std::vector<double> falling_fit(const std::vector<double>& values, const std::vector<double>& weights);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -3,7 +3,7 @@
 
 #include <algorithm>
 
-namespace maybough {
+namespace maybough::planner {
 
 Spending spending(const Demand& demand, std::span<const std::size_t> chosen) {
     if (chosen.empty()) return {};
@@ -190,4 +190,4 @@ Demand catches_only(Demand demand) {
     return demand;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 #include <span>
 #include <vector>
 
-namespace maybough {
+namespace maybough::planner {
 
 /// One option's pull on one hunt.
 struct Draw {
@@ -118,4 +118,4 @@ void scale_worth(Demand& demand, double factor);
 /// The same hunts and pulls with every catch worth 1 and nothing costing anything: for bounds on catches.
 Demand catches_only(Demand demand);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -4,7 +4,7 @@
 
 #include "planner/build.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Options that may take the place of `member`: any, or those of its own place where that has to be used.
@@ -58,4 +58,4 @@ Chosen exchange(const Demand& demand, const Limits& limits, Chosen chosen, Count
     return build.chosen();
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
 
-namespace maybough {
+namespace maybough::planner {
 
 Gap gap_of(const std::vector<double>& batch_gaps) {
     Gap gap;
@@ -32,4 +32,4 @@ double batch_gap(const Demand& batch, const Limits& limits, const Chosen& chosen
     return std::max(0.0, upper_bound(batch, limits, count, start) - net_of(batch, chosen));
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -6,7 +6,7 @@
 
 #include "planner/search.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// Upper 95 % limit of the net worth that the best set has beyond `chosen`, by the surrogate, from independent batches
 /// (Mak, Morton and Wood 1999), with the bound of a concave relaxation in the place of each batch's exact maximum:
@@ -26,4 +26,4 @@ double batch_gap_found(const Demand& batch, const Limits& limits, const Chosen& 
 /// begins at `start`.
 double batch_gap(const Demand& batch, const Limits& limits, const Chosen& chosen, int count, const Chosen& start);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -9,7 +9,7 @@
 
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 constexpr Eigen::Index beliefs_per_degree = 25;  // a degree more for so many beliefs
@@ -130,4 +130,4 @@ std::vector<FirstOrder> first_order_shares(const std::vector<std::vector<double>
     return result;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

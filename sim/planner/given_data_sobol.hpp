@@ -3,7 +3,7 @@
 
 #include <vector>
 
-namespace maybough {
+namespace maybough::planner {
 
 /// Share of the variance between beliefs that one unknown explains alone.
 struct FirstOrder {
@@ -20,4 +20,4 @@ struct FirstOrder {
 std::vector<FirstOrder> first_order_shares(const std::vector<std::vector<double>>& columns,
                                            const std::vector<double>& y);
 
-}  // namespace maybough
+}  // namespace maybough::planner

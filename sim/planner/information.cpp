@@ -7,7 +7,7 @@
 #include "planner/given_data_sobol.hpp"
 #include "planner/sobol.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 constexpr std::uint32_t sobol_points = 2048;
@@ -168,4 +168,4 @@ void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 
 #include "planner/worth_knowing.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// A sum of curves in each standardised unknown, fitted to a table of seasons.
 struct Emulator {
@@ -35,4 +35,4 @@ void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<
 /// Each unknown's values brought to mean 0 and standard deviation 1.
 std::vector<std::vector<double>> standardised(const std::vector<Unknown>& unknowns);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -10,7 +10,7 @@
 #include "planner/work.hpp"
 #include "planner/worth_knowing.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 constexpr std::uint32_t tuning_seasons = 24;
@@ -199,4 +199,4 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     return plan;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <map>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Scouts look at cavities weeks before a swarm leaves; a trap hung early has also lost the smell of the workshop.
@@ -256,4 +256,4 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
     return demand;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -7,7 +7,7 @@
 #include "planner/demand.hpp"
 #include "planner/record.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// When all traps of a plan hang, how often they are seen, and whether a vial is put in.
 struct Regime {
@@ -46,4 +46,4 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
 /// Money that has to be paid in the season: traps, vials and drives.
 double cash_of(const Bill& bill, const Keeper& keeper);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Shares of the report's seasons: all placements of the curve live through the first, those changed by one trap
@@ -137,4 +137,4 @@ std::vector<std::vector<std::size_t>> tied_spots(const std::vector<PlannedTrap>&
     return tied;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

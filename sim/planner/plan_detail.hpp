@@ -6,7 +6,7 @@
 #include "planner/search.hpp"
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// The recommended plan with two changed placements for each of its traps.
 struct PlanDetail {
@@ -34,4 +34,4 @@ std::vector<PlannedTrap> planned_traps(const Scenario& scenario, const PlanDetai
 /// one.
 std::vector<std::vector<std::size_t>> tied_spots(const std::vector<PlannedTrap>& traps, std::size_t spots);
 
-}  // namespace maybough
+}  // namespace maybough::planner

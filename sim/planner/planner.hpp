@@ -8,7 +8,7 @@
 
 #include "ensemble/ensemble.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// How hard to work, and on which luck.
 struct Effort {
@@ -195,4 +195,8 @@ struct SeasonSummary {
 SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placement, const Effort& effort,
                                const Progress& progress = {});
 
-}  // namespace maybough
+}  // namespace maybough::planner
+
+namespace maybough {
+using namespace planner;  // so that rooms to the right need no prefix
+}

@@ -7,7 +7,7 @@
 #include <tuple>
 #include <unordered_map>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Shares of spots used in the three kinds of recorded season.
@@ -316,4 +316,4 @@ ChoiceFit fit_records(const Records& records, SurrogateCheck& check) {
     return fit_choice(records.hunts, all);
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -7,7 +7,7 @@
 #include "planner/choice.hpp"
 #include "planner/planner.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// Ranges of replicates: what is printed is never what was searched.
 inline constexpr std::uint32_t first_record_season = 0;
@@ -67,4 +67,4 @@ void settle_rivals(Records& records, const ChoiceWeights& weights);
 /// The surrogate from all recorded hunts, and its error on repeated hunts of beliefs that a trial fit never saw.
 ChoiceFit fit_records(const Records& records, SurrogateCheck& check);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 
 #include "planner/options.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Seasons from which the rules' dates are read.
@@ -125,4 +125,4 @@ std::vector<NamedPlacement> rules_of_thumb(const Scenario& scenario, int traps, 
     return rules;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -9,7 +9,7 @@
 
 #include "planner/build.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 std::vector<std::size_t> of_must_places(const Demand& demand) {
@@ -243,4 +243,4 @@ Chosen enumerate(const Demand& demand, const Limits& limits, int exactly) {
     return best;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -7,7 +7,7 @@
 
 #include "planner/demand.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// How the next option is judged.
 enum class Judge {
@@ -58,4 +58,4 @@ double upper_bound(const Demand& demand, const Limits& limits, int count, const 
 /// The best set by trying all, for tests and for few options.
 Chosen enumerate(const Demand& demand, const Limits& limits, int exactly = 0);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -4,7 +4,7 @@
 #include "planner/swarm_squares.hpp"
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 struct LivedSeason {
@@ -93,4 +93,4 @@ SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placem
     return summary;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -1,7 +1,7 @@
 // Sobol indices by the pick-freeze estimators of Saltelli and of Jansen.
 #include "planner/sobol.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 SobolIndices sobol_indices(const std::function<double(std::span<const double>)>& f, std::size_t inputs, std::uint32_t n,
                            Stream luck) {
@@ -38,4 +38,4 @@ SobolIndices sobol_indices(const std::function<double(std::span<const double>)>&
     return indices;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

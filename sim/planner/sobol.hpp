@@ -8,7 +8,7 @@
 
 #include "chance/chance.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 struct SobolIndices {
     double variance = 0;
@@ -21,4 +21,4 @@ struct SobolIndices {
 SobolIndices sobol_indices(const std::function<double(std::span<const double>)>& f, std::size_t inputs, std::uint32_t n,
                            Stream luck);
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,7 +5,7 @@
 #include <map>
 #include <utility>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Squares from the centre to the edge: small enough to show a wood or an apiary, wide enough to hold some swarms.
@@ -27,4 +27,4 @@ std::vector<SwarmSquare> swarm_squares(const std::vector<std::vector<Point>>& pl
     return squares;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -5,10 +5,10 @@
 
 #include "planner/planner.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// Mean swarms a season in each square of the area that had any; `places[season]` are its swarms within the area.
 /// In order of rows from the south, each from the west.
 std::vector<SwarmSquare> swarm_squares(const std::vector<std::vector<Point>>& places, double radius_m);
 
-}  // namespace maybough
+}  // namespace maybough::planner

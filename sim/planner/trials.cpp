@@ -6,7 +6,7 @@
 #include <functional>
 #include <numeric>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 /// Slope of `y` on `x`; 0 where x does not vary.
@@ -195,4 +195,4 @@ Progress Stages::stage(std::uint32_t steps) {
     return [this, before](std::uint32_t done, std::uint32_t) { outside_(before + done, total_); };
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

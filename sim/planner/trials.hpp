@@ -7,7 +7,7 @@
 
 #include "planner/record.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// One placement in one season.
 struct Outcome {
@@ -110,4 +110,4 @@ class Stages {
     std::uint32_t before_ = 0;
 };
 
-}  // namespace maybough
+}  // namespace maybough::planner

@@ -4,7 +4,7 @@
 #include "planner/options.hpp"
 #include "planner/search.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// What the stages hand on.
 struct Work {
@@ -33,4 +33,4 @@ Demand demand_on(const Work& work, const std::vector<TrapSetting>& options, cons
 /// best; what was tried, and the surrogate's level, go into `plan`.
 void choose(Work& work, Plan& plan, std::uint32_t seasons, const Progress& progress);
 
-}  // namespace maybough
+}  // namespace maybough::planner

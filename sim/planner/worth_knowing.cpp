@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace maybough {
+namespace maybough::planner {
 
 namespace {
 struct Scale {
@@ -94,4 +94,4 @@ std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, 
     return result;
 }
 
-}  // namespace maybough
+}  // namespace maybough::planner

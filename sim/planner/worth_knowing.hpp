@@ -6,7 +6,7 @@
 
 #include "planner/trials.hpp"
 
-namespace maybough {
+namespace maybough::planner {
 
 /// One unknown with its value in each season, those that only one placement lived through included.
 struct Unknown {
@@ -28,4 +28,4 @@ std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, 
 /// has.
 std::vector<double> least_squares(const std::vector<std::vector<double>>& columns, const std::vector<double>& y);
 
-}  // namespace maybough
+}  // namespace maybough::planner

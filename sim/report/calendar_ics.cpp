@@ -3,7 +3,7 @@
 #include "report/words.hpp"
 #include "report/work_days.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string trap_line(const Scenario& scenario, const TrapSetting& set, std::size_t nr, bool hanging) {
@@ -41,4 +41,4 @@ std::string calendar_ics(const Scenario& scenario, const Placement& placement, c
     return icalendar("plan", events, origin);
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -1,7 +1,7 @@
 // Cautions shown wherever traps are hung.
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 std::vector<std::string> cautions() {
     return {
@@ -23,4 +23,4 @@ std::vector<std::string> cautions() {
     };
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -15,7 +15,7 @@
         return row.member;     \
     }
 
-namespace maybough {
+namespace maybough::report {
 
 /// A list of columns of rows of type Row. `place` in add(...) is a generic lambda from a row to the member it means.
 template <class Row>
@@ -122,4 +122,4 @@ class Columns {
     std::vector<Column> columns_;
 };
 
-}  // namespace maybough
+}  // namespace maybough::report

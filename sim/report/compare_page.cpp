@@ -5,7 +5,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// A, B, ... Z, AA, AB, ...
@@ -87,4 +87,4 @@ std::string compare_page(const Scenario& scenario, const std::vector<ComparedPla
                       answer(sides, scenario.keeper.currency), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -2,7 +2,7 @@
 #include "report/forecast_words.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// Column name of a milestone: its words with underscores.
@@ -75,4 +75,4 @@ std::string hindcast_csv(const Hindcast& hindcast) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

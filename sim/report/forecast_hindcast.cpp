@@ -4,7 +4,7 @@
 #include "report/forecast_words.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -106,4 +106,4 @@ std::string hindcast_table(const Scenario& scenario, const Hindcast& hindcast) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

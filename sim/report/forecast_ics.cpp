@@ -3,7 +3,7 @@
 #include "report/icalendar.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// Stable within a place and year, so that a later forecast moves the event.
@@ -37,4 +37,4 @@ std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, con
     return icalendar("forecast", events, origin);
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -3,7 +3,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 Json dates_json(const Forecast& forecast) {
@@ -106,4 +106,4 @@ std::string forecast_page(const Scenario& scenario, const Forecast& forecast, co
                       forecast_answer(forecast), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -4,7 +4,7 @@
 #include "report/forecast_words.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -137,4 +137,4 @@ std::string forecast_table(const Scenario& scenario, const Forecast& forecast) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -7,7 +7,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 const DateOdds& odds_of(const Forecast& forecast, Milestone what) {
     return forecast.dates.at(static_cast<std::size_t>(what));
@@ -105,4 +105,4 @@ std::string hindcast_meaning() {
            "settles if the model is right. It does not tell whether the model is right; only observed swarms can.";
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -6,7 +6,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// "Hang traps by".
 std::string task_title(Task task);
@@ -24,4 +24,4 @@ std::vector<std::string> forecast_weather(const Forecast& forecast);
 std::string hindcast_meaning();
 const DateOdds& odds_of(const Forecast& forecast, Milestone what);
 
-}  // namespace maybough
+}  // namespace maybough::report

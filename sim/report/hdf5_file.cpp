@@ -5,7 +5,7 @@
 
 #include "base/base.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// The library prints its own stack of errors unless told not to; ours say what was being done.
@@ -122,4 +122,4 @@ void Hdf5Writer::finish() {
     check(H5Fflush(file_.get(), H5F_SCOPE_GLOBAL), path_ + ": writing");
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

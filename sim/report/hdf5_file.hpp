@@ -10,7 +10,7 @@
 #include <utility>
 #include <vector>
 
-namespace maybough {
+namespace maybough::report {
 
 /// Owns one HDF5 identifier.
 class Hdf5Handle {
@@ -72,4 +72,4 @@ class Hdf5Reader {
     Hdf5Handle file_;
 };
 
-}  // namespace maybough
+}  // namespace maybough::report

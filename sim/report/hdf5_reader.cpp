@@ -2,7 +2,7 @@
 #include "base/base.hpp"
 #include "report/hdf5_file.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// Opens for reading; what is no HDF5 file is the user's to mend.
@@ -112,4 +112,4 @@ std::vector<std::string> Hdf5Reader::texts(const std::string& table, const std::
     return texts;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -5,7 +5,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string issued(const Hindcast& hindcast, int fortnight) {
@@ -88,4 +88,4 @@ std::string hindcast_page(const Scenario& scenario, const Hindcast& hindcast, co
     return page_text({"hindcast", "Skill of past forecasts for " + scenario.name, answer(hindcast), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

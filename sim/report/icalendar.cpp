@@ -3,7 +3,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// TEXT value (RFC 5545, 3.3.11).
@@ -75,4 +75,4 @@ std::string icalendar(std::string_view product, const std::vector<CalendarEvent>
     return text + content_line("END:VCALENDAR");
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

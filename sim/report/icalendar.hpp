@@ -7,7 +7,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// One all-day event. `uid` is stable: the same event from another run replaces it in the user's calendar.
 struct CalendarEvent {
@@ -23,4 +23,4 @@ std::string icalendar(std::string_view product, const std::vector<CalendarEvent>
 /// "20260405".
 std::string basic_date(Date date);
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -5,7 +5,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 Json json_number(double value) {
     return std::isfinite(value) ? Json(value) : Json(nullptr);
@@ -53,4 +53,4 @@ std::string json_text(const Json& json, int indent) {
     return json.dump(indent, ' ', false, Json::error_handler_t::replace);
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -6,7 +6,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 using Json = nlohmann::ordered_json;
 
@@ -23,4 +23,4 @@ Json plan_as_json(const Scenario& scenario, const Plan& plan, const Provenance& 
 /// Text as it stands in a file; bytes that are no UTF-8 become U+FFFD.
 std::string json_text(const Json& json, int indent);
 
-}  // namespace maybough
+}  // namespace maybough::report

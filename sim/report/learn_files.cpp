@@ -6,7 +6,7 @@
 #include "report/report.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 namespace {
 /// To four digits: more would promise too much.
@@ -46,4 +46,4 @@ std::string learned_csv(const Learned& learned) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

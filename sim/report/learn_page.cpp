@@ -4,7 +4,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 Json belief_json(const Belief& belief) {
@@ -156,4 +156,4 @@ std::string learn_page(const Scenario& scenario, const Learned& learned, const P
     return page_text({"learn", "What the catch log of " + scenario.name + " taught", answer(learned), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -4,7 +4,7 @@
 #include "report/report.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -151,4 +151,4 @@ std::string learn_table(const Scenario& scenario, const Learned& learned) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

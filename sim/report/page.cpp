@@ -6,7 +6,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// A page without its data, put together from tools/page when the program is built; empty where there is none of that
 /// name. The marks {{title}}, {{answer}} and {{data}} are left to fill.
@@ -176,4 +176,4 @@ std::vector<std::string> with_signs(std::vector<std::string> lines) {
     return lines;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

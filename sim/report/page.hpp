@@ -8,7 +8,7 @@
 
 #include "report/json.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// One page that opens offline.
 struct Page {
@@ -40,4 +40,4 @@ std::string citation(const Provenance& origin);
 std::string with_sign(std::string text);
 std::vector<std::string> with_signs(std::vector<std::string> lines);
 
-}  // namespace maybough
+}  // namespace maybough::report

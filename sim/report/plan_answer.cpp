@@ -4,7 +4,7 @@
 
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string kinds_words(const Scenario& scenario, const Placement& placement) {
@@ -69,4 +69,4 @@ std::string how_sure(const Scenario& /*scenario*/, const Plan& plan) {
     return text + ".";
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -3,7 +3,7 @@
 #include "report/sections.hpp"
 #include "report/work_days.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 Json curve_json(const Scenario& scenario, const Plan& plan) {
@@ -196,4 +196,4 @@ std::string plan_json(const Scenario& scenario, const Plan& plan, const Provenan
     return json_text(plan_as_json(scenario, plan, origin), 1) + "\n";
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

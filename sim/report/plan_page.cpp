@@ -2,7 +2,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenance& origin) {
     Json json = plan_as_json(scenario, plan, origin);
@@ -20,4 +20,4 @@ std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenan
                       plan_answer(scenario, plan), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

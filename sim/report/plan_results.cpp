@@ -2,7 +2,7 @@
 #include "report/result_columns.hpp"
 #include "report/whole_file.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 void write_plan_results(const std::string& path, const Scenario& scenario, const Plan& plan, const Provenance& origin) {
     WholeFile whole(path);
@@ -90,4 +90,4 @@ PlanResults read_plan_results(const std::string& path) {
     return results;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

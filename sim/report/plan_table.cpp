@@ -4,7 +4,7 @@
 
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -133,4 +133,4 @@ std::string plan_table(const Scenario& scenario, const Plan& plan, const Provena
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

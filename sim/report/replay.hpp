@@ -7,7 +7,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// "caught", "settled", "hived", "lost".
 std::string fate_word(SeasonEvent::Kind fate);
@@ -22,4 +22,4 @@ std::vector<std::string> replay_reproduction(const Scenario& scenario, std::uint
 /// "5 June, 14:10" of an hour of the simulated year.
 std::string moment_words(const Scenario& scenario, double hour);
 
-}  // namespace maybough
+}  // namespace maybough::report

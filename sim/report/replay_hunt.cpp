@@ -6,7 +6,7 @@
 #include "report/replay.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 namespace {
 
@@ -166,4 +166,4 @@ std::string hunt_replay_page(const Scenario& scenario, const HuntReplay& replay,
                       answer, std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

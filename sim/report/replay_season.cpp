@@ -7,7 +7,7 @@
 #include "report/replay.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 namespace {
 
@@ -197,4 +197,4 @@ std::string season_replay_page(const Scenario& scenario, const SeasonReplay& rep
          season_answer(scenario, replay), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

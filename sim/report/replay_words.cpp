@@ -6,7 +6,7 @@
 #include "report/replay.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 namespace {
 
@@ -173,4 +173,4 @@ std::vector<std::string> hunt_words(const Scenario& scenario, const HuntReplay& 
     return lines;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

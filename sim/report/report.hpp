@@ -7,7 +7,7 @@
 
 #include "experiments/experiments.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// What every result file says of its run. Clock time is kept apart: comparisons skip it.
 struct Provenance {
@@ -146,4 +146,8 @@ std::string verdict_of(const Finding& finding);
 std::string verify_table(const std::vector<Verified>& verified);
 std::string verify_csv(const std::vector<Verified>& verified);
 
-}  // namespace maybough
+}  // namespace maybough::report
+
+namespace maybough {
+using namespace report;  // so that rooms to the right need no prefix
+}

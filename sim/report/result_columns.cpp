@@ -3,7 +3,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 template <class Row, class Place>
@@ -232,4 +232,4 @@ void add_odds(std::vector<OddsRow>& rows, std::size_t nr, const std::vector<doub
     for (std::size_t k = 0; k < odds.size(); ++k) rows.push_back({nr, static_cast<std::int64_t>(k) + 1, odds[k]});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

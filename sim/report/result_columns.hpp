@@ -3,7 +3,7 @@
 
 #include "report/columns.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// One trap of one placement among several (the curve's, a comparison's): which, and the trap as set.
 struct PlacedTrap {
@@ -56,4 +56,4 @@ void end_results(Hdf5Writer& file);
 /// Refuses what is no results file of this kind, unfinished, or of a newer format: throws InputError.
 Provenance check_results(const Hdf5Reader& file, const std::string& kind);
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -2,7 +2,7 @@
 #include "report/result_columns.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 constexpr std::int64_t format_version = 1;
@@ -61,4 +61,4 @@ std::string results_kind(const std::string& path) {
                      "give a results.h5 that maybough wrote");
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

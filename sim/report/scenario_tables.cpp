@@ -4,7 +4,7 @@
 #include "report/result_columns.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string habitat_word(Habitat habitat) {
@@ -289,4 +289,4 @@ Scenario read_scenario_tables(const Hdf5Reader& file) {
     return scenario;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -4,7 +4,7 @@
 #include "report/page.hpp"
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 /// Share of seasons with 0, 1, 2, ... catches, up to the most seen.
@@ -103,4 +103,4 @@ std::string season_page(const Scenario& scenario, const SeasonSummary& summary, 
                       season_json(scenario, summary, placement, origin)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -5,7 +5,7 @@
 #include "report/whole_file.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 struct Replicate {
@@ -239,4 +239,4 @@ CompareResults read_compare_results(const std::string& path) {
     return results;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

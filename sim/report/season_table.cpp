@@ -1,7 +1,7 @@
 // An ensemble of seasons, and placements side by side, on the terminal.
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -85,4 +85,4 @@ std::string compare_table(const Scenario& scenario, const std::vector<ComparedPl
                "\"Better in\" is the share of seasons with more net value than the first, ties half.");
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

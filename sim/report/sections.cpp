@@ -6,7 +6,7 @@
 #include <limits>
 #include <set>
 
-namespace maybough {
+namespace maybough::report {
 
 const CurvePoint& recommended_point(const Plan& plan) {
     if (plan.recommended < 0 || static_cast<std::size_t>(plan.recommended) >= plan.curve.size()) {
@@ -256,4 +256,4 @@ std::string eight_in_ten(const Estimate& estimate) {
     return "in 8 seasons of 10 between " + number(estimate.low, 0) + " and " + number(estimate.high, 0);
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

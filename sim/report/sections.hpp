@@ -8,7 +8,7 @@
 #include "report/report.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// The recommended point of the curve; throws ModelFault where the plan has none.
 const CurvePoint& recommended_point(const Plan& plan);
@@ -46,4 +46,4 @@ std::vector<std::string> reproduction(const Scenario& scenario, const Effort& ef
 /// "in 8 seasons of 10 between 1 and 6".
 std::string eight_in_ten(const Estimate& estimate);
 
-}  // namespace maybough
+}  // namespace maybough::report

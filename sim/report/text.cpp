@@ -4,8 +4,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
-inline namespace words {
+namespace maybough::report {
 namespace {
 
 bool continues(char c) {
@@ -131,5 +130,4 @@ std::string TextTable::text() const {
     return out;
 }
 
-}  // namespace words
-}  // namespace maybough
+}  // namespace maybough::report

@@ -4,7 +4,7 @@
 #include "report/report.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string field(const std::string& text) {
@@ -32,4 +32,4 @@ std::string traps_csv(const Scenario& scenario, const Placement& placement) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -2,7 +2,7 @@
 #include "report/json.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 std::string traps_geojson(const Scenario& scenario, const Placement& placement, const Provenance& origin) {
     Json features = Json::array();
@@ -24,4 +24,4 @@ std::string traps_geojson(const Scenario& scenario, const Placement& placement, 
     return json_text(map, 1) + "\n";
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -1,7 +1,7 @@
 // Traps as waypoints for a phone: GPX 1.1. Children of wpt come in the order its schema asks for.
 #include "report/sections.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 std::string waypoint(const Scenario& scenario, const TrapSetting& set, std::size_t nr) {
@@ -35,4 +35,4 @@ std::string traps_gpx(const Scenario& scenario, const Placement& placement, cons
     return text + "</gpx>\n";
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

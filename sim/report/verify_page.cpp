@@ -4,7 +4,7 @@
 #include "report/page.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 Json finding_json(const Finding& finding) {
@@ -51,4 +51,4 @@ std::string verify_page(const std::vector<Verified>& verified, std::uint32_t see
     return page_text({"verify", "Published beside simulated", verdicts_in_words(count), std::move(json)});
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -4,7 +4,7 @@
 #include "report/report.hpp"
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 namespace {
 
 using Align = TextTable::Align;
@@ -107,4 +107,4 @@ std::string verify_csv(const std::vector<Verified>& verified) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -5,7 +5,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// Write to temporary(), then keep(); without keep() the temporary file is removed and the target stays as it was.
 class WholeFile {
@@ -25,4 +25,4 @@ class WholeFile {
     bool kept_ = false;
 };
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -6,9 +6,7 @@
 #include <charconv>
 #include <cmath>
 
-namespace maybough {
-inline namespace words {
-
+namespace maybough::report {
 namespace {
 /// A value that lies halfway between two roundings, put on the one away from zero, as the pages' script rounds.
 double off_the_fence(double value, int decimals) {
@@ -162,5 +160,4 @@ std::string markup_text(std::string_view text) {
     return out;
 }
 
-}  // namespace words
-}  // namespace maybough
+}  // namespace maybough::report

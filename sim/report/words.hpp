@@ -7,10 +7,8 @@
 
 #include "outlook/outlook.hpp"
 
-namespace maybough {
+namespace maybough::report {
 /// Told apart from other rooms' functions of the same name, since these stay within report/.
-inline namespace words {
-
 /// Columns of a terminal table.
 inline constexpr std::size_t table_width = 100;
 
@@ -87,5 +85,4 @@ class TextTable {
     std::vector<std::vector<std::string>> rows_;
 };
 
-}  // namespace words
-}  // namespace maybough
+}  // namespace maybough::report

@@ -3,7 +3,7 @@
 
 #include "report/words.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 std::map<Day, WorkOfDay> work_days(const Scenario& scenario, const Placement& placement) {
     std::map<Day, WorkOfDay> days;
@@ -50,4 +50,4 @@ std::string work_numbers(const WorkOfDay& work) {
     return text;
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

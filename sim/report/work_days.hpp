@@ -7,7 +7,7 @@
 
 #include "report/report.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 /// Traps to see to on one day, by their number in the placement, counted from 1.
 struct WorkOfDay {
@@ -25,4 +25,4 @@ std::string work_summary(const WorkOfDay& work);
 /// "Hang 1 and 3. Visit 2."
 std::string work_numbers(const WorkOfDay& work);
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -8,7 +8,7 @@
 
 #include "report/whole_file.hpp"
 
-namespace maybough {
+namespace maybough::report {
 
 WholeFile::WholeFile(std::string path) : path_(std::move(path)), temporary_(path_ + ".tmp") {}
 
@@ -38,4 +38,4 @@ void write_text(const std::string& path, const std::string& text) {
     file.keep();
 }
 
-}  // namespace maybough
+}  // namespace maybough::report

@@ -6,7 +6,7 @@
 #include "base/base.hpp"
 #include "scenario/placement.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -115,4 +115,4 @@ CatchLog read_catch_log(const std::string& path, const Scenario& scenario) {
     return log;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -7,7 +7,7 @@
 
 #include "base/base.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -151,4 +151,4 @@ CsvTable parse_csv(const std::string& text, const std::string& file, Header head
     return table;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -6,7 +6,7 @@
 
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 struct CsvRow {
     int line = 0;
@@ -30,4 +30,4 @@ enum class Header { first_line, none };
 /// twice and a table without rows.
 CsvTable parse_csv(const std::string& text, const std::string& file, Header header = Header::first_line);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

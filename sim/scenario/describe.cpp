@@ -10,7 +10,7 @@
 #include "scenario/scenario.hpp"
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -201,4 +201,4 @@ std::string describe(const Scenario& scenario) {
     return out.str();
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -9,7 +9,7 @@
 #include "scenario/csv.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -134,4 +134,4 @@ WeatherReading read_epw(const std::string& text, const WeatherSource& source) {
     return days.finish("EPW, dated in the nominal year " + std::to_string(leap ? leap_year : common_year));
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

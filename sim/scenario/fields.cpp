@@ -6,7 +6,7 @@
 #include "base/base.hpp"
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr std::string_view id_pattern = R"(^[^\s,;:"'`|/\\<>]{1,40}$)";
@@ -157,4 +157,4 @@ Json schema_of(const Field& field, const std::array<double, 12>& /*fallback*/) {
     return {{"type", "array"}, {"description", field.meaning}, {"items", item}, {"minItems", 12}, {"maxItems", 12}};
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -10,7 +10,7 @@
 
 #include "scenario/json_text.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 enum class Need { required, optional };
 
@@ -114,4 +114,4 @@ Json object_schema(const FieldsOf<T>& fields, std::string_view meaning) {
     return schema;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

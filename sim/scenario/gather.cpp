@@ -7,7 +7,7 @@
 #include "scenario/text_file.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -81,4 +81,4 @@ WeatherReading DayGatherer::finish(const std::string& form) const {
     return reading;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

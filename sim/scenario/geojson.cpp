@@ -5,7 +5,7 @@
 
 #include "scenario/sheet.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 std::vector<JsonAt> features_of(const Json& document, const std::string& file) {
     const JsonAt root{document, file, ""};
@@ -108,4 +108,4 @@ Sheet sheet_of_geojson(const std::string& text, const std::string& file) {
     return sheet;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -7,7 +7,7 @@
 #include "base/base.hpp"
 #include "scenario/json_text.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// The features of a FeatureCollection, or the one of a lone Feature, each with its place. `document` has to outlive
 /// them. Throws InputError on anything else and on a `crs` member that is not WGS 84.
@@ -22,4 +22,4 @@ Json properties_of(const JsonAt& feature);
 /// The geometry of a feature and its type; throws InputError where there is none.
 JsonAt geometry_of(const JsonAt& feature);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

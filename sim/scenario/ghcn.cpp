@@ -8,7 +8,7 @@
 #include "scenario/csv.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -223,4 +223,4 @@ WeatherReading read_ghcn_wide(const std::string& text, const WeatherSource& sour
     return days.finish("GHCN-Daily, one day a row");
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -6,7 +6,7 @@
 #include "scenario/places.hpp"
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -114,4 +114,4 @@ std::vector<HabitatPatch> read_habitats(const std::string& path, const Land& lan
     return patches;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

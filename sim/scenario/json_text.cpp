@@ -8,7 +8,7 @@
 #include "base/base.hpp"
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -178,4 +178,4 @@ void expect_keys(const JsonAt& object, const std::vector<std::string>& known) {
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -6,7 +6,7 @@
 #include <string_view>
 #include <vector>
 
-namespace maybough {
+namespace maybough::scenario {
 
 using Json = nlohmann::json;
 
@@ -41,4 +41,4 @@ bool expect_yes_no(const JsonAt& at);
 /// Throws InputError at the first key of the object that is not among `known`, offering the nearest.
 void expect_keys(const JsonAt& object, const std::vector<std::string>& known);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

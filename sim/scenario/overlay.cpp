@@ -5,7 +5,7 @@
 #include "scenario/records.hpp"
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -79,4 +79,4 @@ void put_parameters_over(const JsonAt& file, Scenario& scenario) {
     check_across(scenario.parameters, file.file);
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

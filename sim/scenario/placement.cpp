@@ -7,7 +7,7 @@
 
 #include "base/base.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -146,4 +146,4 @@ Placement read_placement(const std::string& path, const Scenario& scenario) {
     return placement;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

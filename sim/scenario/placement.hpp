@@ -4,7 +4,7 @@
 #include "scenario/scenario.hpp"
 #include "scenario/sheet.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// Names of the columns that give a trap's two dates.
 struct DateColumns {
@@ -27,4 +27,4 @@ int days_between_visits(const SheetRow& row, const std::string& column, int fall
 void expect_trap_columns(const Sheet& sheet, const std::vector<std::string>& known,
                          const std::vector<std::string>& needed);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -8,7 +8,7 @@
 #include "landscape/landscape.hpp"
 #include "scenario/records.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// Hives and habitat patches count up to this far beyond the area: the margin from which swarms may come.
 inline constexpr double farthest_from_centre_m = 40000;
@@ -33,4 +33,4 @@ const std::vector<std::string>& spot_columns();
 /// when latitude and longitude look swapped.
 Point point_within(const LatLon& at, const Land& land, double reach_m, const std::string& place);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -12,7 +12,7 @@
 #include "scenario/text_file.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 namespace fs = std::filesystem;
@@ -218,4 +218,4 @@ Scenario read_scenario(const std::string& path, const std::vector<std::string>& 
     return scenario;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -7,7 +7,7 @@
 #include "scenario/text_file.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -73,4 +73,4 @@ WeatherRecord read_weather(const std::string& path, const std::string& station) 
     return read_weather_file(path, station, {}).record;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

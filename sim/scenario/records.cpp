@@ -3,7 +3,7 @@
 
 #include "landscape/landscape.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr Need required = Need::required;
@@ -164,4 +164,4 @@ const std::vector<std::string>& weather_column_names() {
     return names;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -7,7 +7,7 @@
 #include "scenario/fields.hpp"
 #include "scenario/scenario.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// The newest format of scenario.json that this program reads.
 inline constexpr int scenario_format = 1;
@@ -76,4 +76,4 @@ const std::vector<std::string>& overlay_keys();
 /// Our column names of weather tables, units included, which `weather.columns` may map to a file's own.
 const std::vector<std::string>& weather_column_names();
 
-}  // namespace maybough
+}  // namespace maybough::scenario

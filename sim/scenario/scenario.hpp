@@ -12,7 +12,7 @@
 #include "scouts/scouts.hpp"
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// Everything one run needs, read and checked.
 struct Scenario {
@@ -98,4 +98,8 @@ void write_starter(const std::string& folder, const Starter& starter);
 /// What `check` prints: what will be assumed, where each value came from, and what is implausible.
 std::string describe(const Scenario& scenario);
 
-}  // namespace maybough
+}  // namespace maybough::scenario
+
+namespace maybough {
+using namespace scenario;  // so that rooms to the right need no prefix
+}

@@ -1,7 +1,7 @@
 // The JSON Schema (2020-12) of scenario.json, made from the records the reader itself uses.
 #include "scenario/records.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -95,4 +95,4 @@ std::string scenario_schema() {
     return schema.dump(indent) + "\n";
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -9,7 +9,7 @@
 #include "base/base.hpp"
 #include "scenario/csv.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 std::string_view SheetRow::text(const std::string& name) const {
     const auto found = cells.find(name);
@@ -140,4 +140,4 @@ bool yes_no_in(std::string_view text, const std::string& place) {
     throw InputError(place, "found \"" + std::string(text) + "\", expected yes or no");
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -9,7 +9,7 @@
 
 #include "scenario/text_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 struct SheetRow {
     std::string place;  ///< "spots.csv:7" or "spots.geojson: /features/3", for messages
@@ -77,4 +77,4 @@ double facing_in(std::string_view text, const std::string& place);
 /// yes, no, true, false, 1, 0. Throws InputError.
 bool yes_no_in(std::string_view text, const std::string& place);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -5,7 +5,7 @@
 #include "base/base.hpp"
 #include "scenario/sheet.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -57,4 +57,4 @@ Sheet sheet_of_gpx(const std::string& text, const std::string& file) {
     return sheet;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -8,7 +8,7 @@
 #include "scenario/places.hpp"
 #include "scenario/sheet.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 
@@ -199,4 +199,4 @@ std::vector<Apiary> apiaries_in(const JsonAt& list, const Land& land, Given& giv
     return apiaries;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

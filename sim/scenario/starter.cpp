@@ -14,7 +14,7 @@
 #include "scenario/text_file.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 namespace fs = std::filesystem;
@@ -241,4 +241,4 @@ void write_starter(const std::string& folder, const Starter& starter) {
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -12,7 +12,7 @@
 
 #include "parameters/parameters.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 namespace fs = std::filesystem;
@@ -137,4 +137,4 @@ std::string beside(const std::string& folder, const std::string& file) {
     return folder.empty() ? file : (fs::path(folder) / file).string();
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

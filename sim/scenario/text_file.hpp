@@ -8,7 +8,7 @@
 
 #include "base/base.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// The whole file without a byte-order mark. Throws InputError when it cannot be read, is a folder, or holds zero bytes
 /// that no text has; names files of nearly the same name in its folder.
@@ -48,4 +48,4 @@ std::string listed(const std::vector<std::string>& words, std::size_t most = 6);
 /// The file a scenario names, seen from the scenario's folder.
 std::string beside(const std::string& folder, const std::string& file);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

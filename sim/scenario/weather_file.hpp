@@ -10,7 +10,7 @@
 #include "scenario/scenario.hpp"
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 /// The four values we keep, in the order of DayOfWeather.
 enum class Sky { tmax, tmin, rain, wind };
@@ -69,4 +69,4 @@ struct GhcnValue {
 };
 void take_ghcn(DayGatherer& days, Date date, const GhcnValue& value, const std::string& place);
 
-}  // namespace maybough
+}  // namespace maybough::scenario

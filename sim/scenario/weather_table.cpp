@@ -7,7 +7,7 @@
 #include "scenario/sheet.hpp"
 #include "scenario/weather_file.hpp"
 
-namespace maybough {
+namespace maybough::scenario {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -128,4 +128,4 @@ WeatherReading read_weather_table(const std::string& text, const WeatherSource& 
     return days.finish("table of days");
 }
 
-}  // namespace maybough
+}  // namespace maybough::scenario

@@ -5,7 +5,7 @@
 #include "scouts/scout_life.hpp"
 #include "scouts/scouts.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -191,4 +191,4 @@ HuntResult hunt_until(double hived_h, const Swarm& swarm, std::span<const SiteOf
     return course.result;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -6,7 +6,7 @@
 
 #include "chance/chance.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -49,4 +49,4 @@ const LawTables& law_tables() {
     return tables;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

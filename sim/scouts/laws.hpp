@@ -6,7 +6,7 @@
 #include <cstddef>
 #include <cstdint>
 
-namespace maybough {
+namespace maybough::scouts {
 
 /// The law in equally likely steps; each step holds the mean of its slice, so the mean is exact.
 struct LawTables {
@@ -27,4 +27,4 @@ inline std::uint32_t exponential_ticks(const LawTables& tables, float mean_ticks
     return ticks == 0 ? 1 : ticks;
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -5,7 +5,7 @@
 #include "scouts/scout_life.hpp"
 #include "scouts/witness.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -115,4 +115,4 @@ void open_hunt(HuntState& state, const Swarm& swarm, std::span<const SiteOffer> 
     send_out(state, p);
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

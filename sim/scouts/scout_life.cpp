@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -290,4 +290,4 @@ void abandon_site(HuntState& state, std::int32_t site, std::uint32_t now) {
     }
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

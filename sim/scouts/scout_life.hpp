@@ -11,7 +11,7 @@
 #include "scouts/scouts.hpp"
 #include "scouts/wheel.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 /// What a scout is about to finish at her next event.
 enum class Doing : std::uint8_t {
@@ -139,4 +139,4 @@ void break_off(HuntState& state, std::uint32_t now);
 /// The supporters of `site` give it up (it proved tenanted under the swarm's nose).
 void abandon_site(HuntState& state, std::int32_t site, std::uint32_t now);
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -11,7 +11,7 @@
 #include "parameters/scouts.hpp"
 #include "swarm/swarm.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 /// Quality of a cavity as one additive log-odds score, 0 = a bare 40 l cavity at 5 m facing the midday sun.
 /// `poleward_south`: true south of the equator, where the midday sun stands north.
@@ -138,4 +138,8 @@ bool same_hunt(const HuntWitness& witness, std::span<const SiteOffer> sites, con
 /// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
 std::int32_t quorum_of(double scouts, const ScoutParameters& parameters);
 
-}  // namespace maybough
+}  // namespace maybough::scouts
+
+namespace maybough {
+using namespace scouts;  // so that rooms to the right need no prefix
+}

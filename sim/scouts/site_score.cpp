@@ -5,7 +5,7 @@
 
 #include "scouts/scouts.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -52,4 +52,4 @@ double find_weight(const Cavity& cavity, double distance_m, const ScoutParameter
     return thinning * std::exp(conspicuous_ln - distance_m / p.search_length_m);
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -6,7 +6,7 @@
 #include <bit>
 #include <cstdint>
 
-namespace maybough {
+namespace maybough::scouts {
 
 inline constexpr std::uint32_t max_scouts = 512;
 inline constexpr std::uint32_t ticks_per_minute = 2;
@@ -55,4 +55,4 @@ class Wheel {
     std::uint32_t words_ = 0;
 };
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -1,7 +1,7 @@
 // Whether a hunt over other offers would be the same to the bit, from what the hunt met.
 #include "scouts/witness.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 namespace {
 
@@ -43,4 +43,4 @@ bool same_hunt(const HuntWitness& witness, std::span<const SiteOffer> sites, con
     return met == witness.met.end();
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

@@ -6,7 +6,7 @@
 
 #include "scouts/scouts.hpp"
 
-namespace maybough {
+namespace maybough::scouts {
 
 /// A chance as a bound for 32 random bits.
 inline std::uint64_t chance_below(double chance) {
@@ -20,4 +20,4 @@ inline std::uint64_t find_bound(std::uint64_t bound, const SiteOffer& offer, con
     return std::min(certain, bound + chance_below(p.find_chance * offer.find_weight));
 }
 
-}  // namespace maybough
+}  // namespace maybough::scouts

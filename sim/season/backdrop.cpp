@@ -4,7 +4,7 @@
 
 #include "season/process.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 namespace {
 /// The nest of a wild colony that died: a hollow with comb, once its stores are robbed out. Its site is numbered after
@@ -94,4 +94,4 @@ bool hangs_before(const Swarm& a, const Swarm& b) {
     return std::tuple(a.day, a.hour, a.id) < std::tuple(b.day, b.hour, b.id);
 }
 
-}  // namespace maybough
+}  // namespace maybough::season

@@ -4,7 +4,7 @@
 
 #include "season/process.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 const NaturalSite& cavity_of(const Backdrop& backdrop, SiteId site) {
     const auto& cavities = backdrop.land.cavities;
@@ -64,4 +64,4 @@ std::vector<ColonyDiary> keep_diaries(const Scenario& scenario, const Parameters
     return diaries;
 }
 
-}  // namespace maybough
+}  // namespace maybough::season

@@ -5,7 +5,7 @@
 
 #include "season/process.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 namespace {
 
@@ -125,4 +125,4 @@ HuntResult hunt_again(const HuntScene& scene, const Backdrop& backdrop, const Pa
     return hunt_until(scene.hived_h, scene.swarm, offers, sky, parameters.scouts, chance, trace);
 }
 
-}  // namespace maybough
+}  // namespace maybough::season

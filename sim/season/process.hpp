@@ -5,7 +5,7 @@
 
 #include "season/season.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 /// Swarming is over by this day of the simulated year (mid-October north of the equator): colonies are not followed
 /// further, since nothing a trap catches comes later.
@@ -65,4 +65,4 @@ struct Window {
 /// `emptied_h`: when the keeper last took a swarm out of it (or will).
 Window open_window(const TrapSeason& trap, double now_h, double emptied_h);
 
-}  // namespace maybough
+}  // namespace maybough::season

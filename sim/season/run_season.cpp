@@ -5,7 +5,7 @@
 
 #include "season/process.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 namespace {
 
@@ -292,4 +292,4 @@ SeasonRecord run_season(const Scenario& scenario, const Parameters& parameters, 
     return close_season(season);
 }
 
-}  // namespace maybough
+}  // namespace maybough::season

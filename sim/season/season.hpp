@@ -10,7 +10,7 @@
 
 #include "scenario/scenario.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 /// Everything of a replicate that does not depend on where traps hang: weather, land, colonies' year and the swarms
 /// they cast. Raised once, used under every placement.
@@ -178,4 +178,8 @@ HuntScene with_change(const HuntScene& scene, std::size_t site, const std::strin
 HuntResult hunt_again(const HuntScene& scene, const Backdrop& backdrop, const Parameters& parameters,
                       const Chance& chance, HuntTrace* trace = nullptr);
 
-}  // namespace maybough
+}  // namespace maybough::season
+
+namespace maybough {
+using namespace season;  // so that rooms to the right need no prefix
+}

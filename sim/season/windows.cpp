@@ -3,7 +3,7 @@
 
 #include "season/process.hpp"
 
-namespace maybough {
+namespace maybough::season {
 
 Window open_window(const TrapSeason& trap, double now_h, double emptied_h) {
     double from_h = std::max({now_h, hours_at(trap.hang, keeper_at_work_h), emptied_h});
@@ -18,4 +18,4 @@ Window open_window(const TrapSeason& trap, double now_h, double emptied_h) {
     return {from_h, std::max(from_h, end_h)};
 }
 
-}  // namespace maybough
+}  // namespace maybough::season

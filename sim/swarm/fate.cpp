@@ -1,7 +1,7 @@
 // What happens to a hanging cluster apart from its own choice: somebody may hive it.
 #include "swarm/swarm.hpp"
 
-namespace maybough {
+namespace maybough::swarm {
 
 ClusterFate cluster_fate(const Swarm& swarm, const SwarmParameters& parameters, const Chance& chance) {
     Stream luck = chance.stream(Purpose::swarm_hived, swarm.id);
@@ -12,4 +12,4 @@ ClusterFate cluster_fate(const Swarm& swarm, const SwarmParameters& parameters, 
     return fate;
 }
 
-}  // namespace maybough
+}  // namespace maybough::swarm

@@ -5,7 +5,7 @@
 
 #include "swarm/swarm.hpp"
 
-namespace maybough {
+namespace maybough::swarm {
 
 namespace {
 
@@ -100,4 +100,4 @@ std::optional<Swarm> issue_swarm(Colony& colony, const DayOfSky& sky, Day day, c
     return std::nullopt;
 }
 
-}  // namespace maybough
+}  // namespace maybough::swarm

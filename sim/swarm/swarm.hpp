@@ -7,7 +7,7 @@
 #include "colony/colony.hpp"
 #include "parameters/swarm.hpp"
 
-namespace maybough {
+namespace maybough::swarm {
 
 /// A swarm in the air, about to hang as a cluster near its parent.
 struct Swarm {
@@ -39,4 +39,8 @@ struct ClusterFate {
 };
 ClusterFate cluster_fate(const Swarm& swarm, const SwarmParameters& parameters, const Chance& chance);
 
-}  // namespace maybough
+}  // namespace maybough::swarm
+
+namespace maybough {
+using namespace swarm;  // so that rooms to the right need no prefix
+}

@@ -4,7 +4,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 constexpr int step_days = 10;  ///< distance is between means of so many days
@@ -106,4 +106,4 @@ WeatherYear pick_year(const WeatherRecord& record, Date first, int days, const W
     return year;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

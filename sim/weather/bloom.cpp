@@ -4,7 +4,7 @@
 
 #include "weather/hours.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// Rises from `opens` to `full`, holds to `fades`, falls to `over`.
@@ -51,4 +51,4 @@ std::array<float, bloom_kinds> bloom_of(double degree_days_c, int season_day, do
             static_cast<float>(window(day, p.late_opens_day, p.late_full_day, p.late_fades_day, p.late_over_day))};
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -7,7 +7,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 constexpr double missing = std::numeric_limits<double>::quiet_NaN();
@@ -174,4 +174,4 @@ QualityReport check_record(WeatherRecord& record, double latitude_deg, const Wea
     return report;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 
 #include "weather/seasons.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// Middle of each month of a mean year, as day of year.
@@ -69,4 +69,4 @@ Climate climate_from_normals(const MonthlyNormals& normals, const WeatherParamet
     return climate;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// Area of a sine day above `base_c`, Baskerville and Emin 1969, "Rapid estimation of heat accumulation".
@@ -27,4 +27,4 @@ double degree_days_average(double tmin_c, double tmax_c, double base_c) {
     return std::max(0.0, (tmin_c + tmax_c) / 2 - base_c);
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -4,7 +4,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 using Member = double DayOfWeather::*;
@@ -50,4 +50,4 @@ void fill_gaps(WeatherRecord& record, QualityReport& report, const WeatherParame
                          " days: temperature and wind by a straight line, rain from the nearer day";
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

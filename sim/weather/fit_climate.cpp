@@ -4,7 +4,7 @@
 
 #include "weather/fit_days.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 std::vector<FitDay> days_of(const WeatherRecord& record, const WeatherParameters& p) {
@@ -112,4 +112,4 @@ Climate fit_climate(const WeatherRecord& record, const WeatherParameters& parame
     return climate;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -6,7 +6,7 @@
 
 #include "weather/seasons.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 /// One day as the fit sees it.
 struct FitDay {
@@ -51,4 +51,4 @@ void fit_rain(const std::vector<FitDay>& days, const WeatherParameters& paramete
 /// Means and spreads of both extremes, their memory, and the spread of whole years; leaves the residuals in `days`.
 void fit_temperature(std::vector<FitDay>& days, const WeatherParameters& parameters, Climate& climate);
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -3,7 +3,7 @@
 
 #include "weather/fit_days.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// Wet and dry days: monthly counts of what followed what, each with two days' worth of the whole year's chance.
@@ -91,4 +91,4 @@ void fit_rain(const std::vector<FitDay>& days, const WeatherParameters& paramete
     fit_amounts(days, parameters, climate);
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 
 #include "weather/fit_days.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// Harmonic spread about a mean: shape of the mean absolute residual, size such that standardised residuals have unit
@@ -151,4 +151,4 @@ void fit_temperature(std::vector<FitDay>& days, const WeatherParameters& paramet
     fit_memory(days, parameters, climate);
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

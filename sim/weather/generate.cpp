@@ -4,7 +4,7 @@
 
 #include "weather/seasons.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// What a generated day leaves to the next.
@@ -177,4 +177,4 @@ WeatherRecord bridge_gaps(const WeatherRecord& record, const Climate& climate, c
     return whole;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace maybough {
+namespace maybough::weather {
 
 TemperatureCurve::TemperatureCurve(const DayOfWeather& yesterday, const DayOfWeather& today,
                                    const DayOfWeather& tomorrow, const SunDay& sun, const WeatherParameters& parameters)
@@ -56,4 +56,4 @@ double radiation_of(const DayOfWeather& day, const SunDay& sun, const WeatherPar
     return share * sun.extraterrestrial_mj_m2;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

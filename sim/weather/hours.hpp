@@ -5,7 +5,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 /// 0 up to `none`, 1 from `full`, a straight line between. Falls where none > full.
 inline double ramp(double x, double none, double full) {
@@ -57,4 +57,4 @@ double radiation_of(const DayOfWeather& day, const SunDay& sun, const WeatherPar
 std::array<float, bloom_kinds> bloom_of(double degree_days_c, int season_day, double tmin_c,
                                         const WeatherParameters& parameters);
 
-}  // namespace maybough
+}  // namespace maybough::weather

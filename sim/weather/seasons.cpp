@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numbers>
 
-namespace maybough {
+namespace maybough::weather {
 
 const std::array<Phase, 367>& phases() {
     static const std::array<Phase, 367> table = [] {
@@ -74,4 +74,4 @@ double gamma_shape(double mean, double mean_ln) {
     return std::clamp((1 + std::sqrt(1 + 4 * a / 3)) / (4 * a), 0.2, 50.0);
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

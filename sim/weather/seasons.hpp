@@ -6,7 +6,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 /// Constant, and cosine and sine of the first two yearly harmonics at one day of year.
 struct Phase {
@@ -61,4 +61,4 @@ double score_of_wind(double wind_ms, double shape, double mean_ms);
 /// Gamma shape by Thom (1958) from the mean and the mean logarithm, kept within 0.2 and 50.
 double gamma_shape(double mean, double mean_ln);
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 
 #include "weather/hours.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 /// What depends on the hour alone, for the middle of each solar hour.
@@ -106,4 +106,4 @@ SkyYear sky_of(const WeatherYear& year, double latitude_deg, const WeatherParame
     return sky;
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -5,7 +5,7 @@
 
 #include "weather/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 namespace {
 using std::numbers::pi;
@@ -75,4 +75,4 @@ SunDay sun_day(double latitude_deg, int day_of_year) {
     return sun_day(latitude_deg, new_year + std::chrono::days{day_of_year - 1});
 }
 
-}  // namespace maybough
+}  // namespace maybough::weather

@@ -9,7 +9,7 @@
 #include "chance/chance.hpp"
 #include "parameters/weather.hpp"
 
-namespace maybough {
+namespace maybough::weather {
 
 /// One day as a station reports it. In a WeatherRecord a missing value is NaN; in a WeatherYear nothing is missing.
 struct DayOfWeather {
@@ -167,4 +167,8 @@ double degree_days_sine(double tmin_c, double tmax_c, double base_c, double uppe
 /// The same by the simple average of extremes, floored at zero.
 double degree_days_average(double tmin_c, double tmax_c, double base_c);
 
-}  // namespace maybough
+}  // namespace maybough::weather
+
+namespace maybough {
+using namespace weather;  // so that rooms to the right need no prefix
+}

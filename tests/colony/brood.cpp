@@ -4,6 +4,7 @@
 #include "experiments/made_days.hpp"
 
 using namespace maybough;
+using namespace maybough::experiments;  // its made days and lives are open to tests
 
 TEST_CASE("ages turn without skipping") {
     Ages<5> ages;

@@ -9,6 +9,7 @@
 
 namespace maybough::test {
 
+namespace scout_trials = experiments::scout_trials;
 using scout_trials::fine_sky;
 using scout_trials::offer;
 using scout_trials::offer_of;

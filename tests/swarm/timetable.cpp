@@ -4,6 +4,7 @@
 #include "experiments/lives.hpp"
 
 using namespace maybough;
+using namespace maybough::experiments;  // its made days and lives are open to tests
 
 TEST_CASE("a swarm takes its bees and honey out of the colony, and the queen with it") {
     const Chance chance{2, 1};

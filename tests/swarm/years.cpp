@@ -4,6 +4,7 @@
 #include "experiments/lives.hpp"
 
 using namespace maybough;
+using namespace maybough::experiments;  // its made days and lives are open to tests
 
 TEST_CASE("a colony that lays is balanced each day over twenty years, and stays finite") {
     // live_one_day throws where bees or honey do not balance.

@@ -78,7 +78,7 @@ const literal = (text) => {
 writeFileSync(out, `// Written by tools/page/bundle.mjs: the pages without their data.
 #include <string>
 #include <string_view>
-namespace maybough {
+namespace maybough::report {
 std::string page_frame(std::string_view page);
 namespace {
 ${[...parts].map(([text, i]) => `constexpr char part_${i}[] =\n${literal(text)};`).join("\n")}
@@ -89,5 +89,5 @@ std::string page_frame(std::string_view page) {
 ${lists.map(([name, list]) => `    if (page == "${name}") {\n${list.map((i) => `        add({part_${i}, sizeof part_${i} - 1});`).join("\n")}\n    }`).join("\n")}
     return text;
 }
-}  // namespace maybough
+}  // namespace maybough::report
 `);

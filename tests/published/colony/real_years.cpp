@@ -8,6 +8,7 @@
 #include "published/weather/series.hpp"
 
 using namespace maybough;
+using namespace maybough::experiments;  // its made days and lives are open to tests
 
 namespace {
 
