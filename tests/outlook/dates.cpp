@@ -9,7 +9,7 @@
 using namespace maybough;
 
 namespace {
-std::vector<int> season(std::initializer_list<std::pair<int, int>> swarms) {
+std::vector<int> season_with(std::initializer_list<std::pair<int, int>> swarms) {
     std::vector<int> on(365, 0);
     for (const auto& [day, count] : swarms) on[static_cast<std::size_t>(day)] = count;
     return on;
@@ -21,7 +21,8 @@ constexpr double none = std::numeric_limits<double>::quiet_NaN();
 }  // namespace
 
 TEST_CASE("dates of a season of twenty swarms") {
-    const SeasonDates dates = dates_of(season({{100, 1}, {110, 1}, {120, 6}, {122, 4}, {140, 6}, {160, 1}, {200, 1}}));
+    const SeasonDates dates =
+        dates_of(season_with({{100, 1}, {110, 1}, {120, 6}, {122, 4}, {140, 6}, {160, 1}, {200, 1}}));
     CHECK(at(dates, Milestone::first) == 100);
     CHECK(at(dates, Milestone::first_tenth) == 110);
     CHECK(at(dates, Milestone::half) == 122);
@@ -31,11 +32,11 @@ TEST_CASE("dates of a season of twenty swarms") {
 }
 
 TEST_CASE("one swarm makes all dates, none makes none") {
-    for (const double date : dates_of(season({{77, 1}}))) CHECK(date == 77);
-    for (const double date : dates_of(season({}))) CHECK(std::isnan(date));
+    for (const double date : dates_of(season_with({{77, 1}}))) CHECK(date == 77);
+    for (const double date : dates_of(season_with({}))) CHECK(std::isnan(date));
     // At the very edges the window is cut, not the date.
-    CHECK(at(dates_of(season({{0, 3}})), Milestone::last) == 0);
-    CHECK(at(dates_of(season({{364, 3}})), Milestone::first) == 364);
+    CHECK(at(dates_of(season_with({{0, 3}})), Milestone::last) == 0);
+    CHECK(at(dates_of(season_with({{364, 3}})), Milestone::first) == 364);
 }
 
 TEST_CASE("odds of a date over members") {

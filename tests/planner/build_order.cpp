@@ -7,6 +7,7 @@
 #include <numeric>
 
 using namespace maybough;
+using namespace maybough::planner;
 
 namespace {
 

@@ -9,6 +9,7 @@
 #include "chance/chance.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 
 namespace {
 const ChoiceWeights truth{0.4, 0.5, 0.9, 0.7, 0.0, -0.05, 0.1, -0.3};

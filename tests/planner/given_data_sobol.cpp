@@ -9,6 +9,7 @@
 #include "ensemble/ensemble.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 
 namespace {
 constexpr std::size_t unknowns = 12;

@@ -9,6 +9,7 @@
 #include "planner/toy_demand.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 using namespace maybough::test;
 
 TEST_CASE("gains are the differences of the sums") {

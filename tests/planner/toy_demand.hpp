@@ -11,6 +11,8 @@
 
 namespace maybough::test {
 
+using namespace planner;
+
 /// A random problem: hunts and options on a square, pulls falling with distance. `spread_worth` lets worths differ
 /// between options of one hunt. Two kinds at each place.
 inline Demand random_demand(std::uint32_t number, int places, int hunts, double strength, bool spread_worth = false) {

@@ -10,6 +10,7 @@
 #include "scouts/wheel.hpp"
 
 using namespace maybough;
+using namespace maybough::scouts;
 
 TEST_CASE("the wheel calls each scout at its tick, in order, also beyond one round") {
     Wheel wheel;

@@ -23,13 +23,13 @@ struct Logged {
         run_season(scenario, scenario.parameters, backdrop, scenario.placement, chance, nullptr, &stories, &log);
 };
 
-const Logged& season() {
+const Logged& logged() {
     static const Logged logged;
     return logged;
 }
 
 std::int64_t count_fate(Kind fate) {
-    return std::count_if(season().log.swarms.begin(), season().log.swarms.end(),
+    return std::count_if(logged().log.swarms.begin(), logged().log.swarms.end(),
                          [fate](const LoggedSwarm& swarm) { return swarm.fate == fate; });
 }
 
@@ -42,7 +42,7 @@ bool same(const HuntResult& a, const HuntResult& b) {
 }  // namespace
 
 TEST_CASE("a season is the same to the bit whether or not its log is kept") {
-    const Logged& kept = season();
+    const Logged& kept = logged();
     std::vector<SwarmStory> stories;
     const SeasonRecord plain = run_season(kept.scenario, kept.scenario.parameters, kept.backdrop,
                                           kept.scenario.placement, kept.chance, nullptr, &stories);
@@ -64,7 +64,7 @@ TEST_CASE("a season is the same to the bit whether or not its log is kept") {
 }
 
 TEST_CASE("the log agrees with the season's record, and every swarm has one fate") {
-    const Logged& s = season();
+    const Logged& s = logged();
     REQUIRE(s.record.swarms > 20);
     REQUIRE(!s.record.catches.empty());
     CHECK(static_cast<std::int64_t>(s.log.swarms.size()) == s.record.swarms);
@@ -101,7 +101,7 @@ TEST_CASE("the log agrees with the season's record, and every swarm has one fate
 
 TEST_CASE(
     "a colony's diary is the year it lived: it casts the same swarms, each after cells at the limit of its urge") {
-    const Logged& s = season();
+    const Logged& s = logged();
     const auto diaries = keep_diaries(s.scenario, s.scenario.parameters, s.backdrop, s.log, s.chance);
     std::set<SwarmId> cast;
     std::size_t founded = 0;
@@ -125,7 +125,7 @@ TEST_CASE(
 }
 
 TEST_CASE("every logged hunt, hunted again with or without a trace, ends as it did") {
-    const Logged& s = season();
+    const Logged& s = logged();
     int traps_offered = 0;
     for (const LoggedSwarm& logged : s.log.swarms) {
         const HuntScene scene =
@@ -146,7 +146,7 @@ TEST_CASE("every logged hunt, hunted again with or without a trace, ends as it d
 }
 
 TEST_CASE("changing a trap changes that trap alone; what cannot be changed is told") {
-    const Logged& s = season();
+    const Logged& s = logged();
     HuntScene scene;
     std::size_t trap = 0;
     for (const LoggedSwarm& logged : s.log.swarms) {
@@ -177,7 +177,7 @@ TEST_CASE("changing a trap changes that trap alone; what cannot be changed is to
 }
 
 TEST_CASE("a quorum is told only where so many were seen outside, and never with more than were needed at first") {
-    const Logged& s = season();
+    const Logged& s = logged();
     int met = 0;
     int just = 0;
     for (const LoggedSwarm& logged : s.log.swarms) {

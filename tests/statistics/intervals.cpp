@@ -8,6 +8,7 @@
 #include "planner/gap.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 
 namespace {
 constexpr int repeats = 1000;

@@ -12,6 +12,7 @@
 #include "ensemble/ensemble.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 
 TEST_CASE("Ishigami's function, a = 7, b = 0.1, by 4000 draws of four noisy seasons each") {
     std::vector<std::vector<double>> columns(3);
@@ -20,8 +21,7 @@ TEST_CASE("Ishigami's function, a = 7, b = 0.1, by 4000 draws of four noisy seas
     for (int belief = 0; belief < 4000; ++belief) {
         double x[3];
         for (double& one : x) one = std::numbers::pi * (2 * luck.uniform() - 1);
-        const double mean =
-            std::sin(x[0]) + 7 * std::pow(std::sin(x[1]), 2) + 0.1 * std::pow(x[2], 4) * std::sin(x[0]);
+        const double mean = std::sin(x[0]) + 7 * std::pow(std::sin(x[1]), 2) + 0.1 * std::pow(x[2], 4) * std::sin(x[0]);
         for (std::size_t s = 0; s < seasons_per_belief; ++s) {
             for (std::size_t u = 0; u < 3; ++u) columns[u].push_back(x[u]);
             y.push_back(mean + 3 * standard_normal(luck));

@@ -12,6 +12,7 @@
 #include "planner/toy_demand.hpp"
 
 using namespace maybough;
+using namespace maybough::planner;
 using namespace maybough::test;
 
 namespace {

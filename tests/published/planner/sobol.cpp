@@ -9,6 +9,7 @@
 #include <numbers>
 
 using namespace maybough;
+using namespace maybough::planner;
 
 TEST_CASE("Ishigami's function, a = 7, b = 0.1") {
     const auto ishigami = [](std::span<const double> u) {

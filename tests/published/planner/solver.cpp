@@ -6,6 +6,7 @@
 #include <cmath>
 
 using namespace maybough;
+using namespace maybough::planner;
 using namespace maybough::test;
 
 namespace {

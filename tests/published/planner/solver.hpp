@@ -12,6 +12,8 @@
 
 namespace maybough::test {
 
+using namespace planner;
+
 /// The optimum of a mixed-integer model, NaN where the solver found none.
 inline double solved(const std::string& name, const std::string& model) {
     const std::filesystem::path folder = std::filesystem::temp_directory_path();
