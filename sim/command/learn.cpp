@@ -12,7 +12,8 @@ void add_options(po::options_description& options) {
     add_scenario_options(options);
     options.add_options()("log", po::value<std::string>()->value_name("FILE"),
                           "catch log: CSV with year,spot,swarms and, where you know them, kind,height_m,facing,hung,"
-                          "taken_down,visited_every_days or visits,lured,caught,notes");
+                          "taken_down,visited_every_days or visits,lured,caught,notes; without kind: as set at that "
+                          "spot in the scenario, else its first kind");
     options.add_options()("seasons", po::value<std::int64_t>()->default_value(200)->value_name("N"),
                           "seasons to simulate for each year of the log, and for next year");
     add_run_options(options);

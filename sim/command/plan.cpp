@@ -50,7 +50,7 @@ Question question_of(const Request& request, const Scenario& scenario) {
 int run_plan(const Request& request) {
     Effort effort = effort_of(request);
     effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 8, 100000));
-    effort.record_seasons = static_cast<std::uint32_t>(whole(request, "record-seasons", 8, 100000));
+    effort.record_seasons = static_cast<std::uint32_t>(whole(request, "record-seasons", 8, record_range.most));
     const Scenario scenario = scenario_of(request);
     const Question question = question_of(request, scenario);
     const OutputFolder folder(request, scenario, names_of(plan_outputs()));

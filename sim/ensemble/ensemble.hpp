@@ -36,13 +36,22 @@ unsigned machine_threads();
 /// What a long run tells the outside: called from one thread at a time. May be empty.
 using Progress = std::function<void(std::uint32_t done, std::uint32_t total)>;
 
+/// What job `index` is called where it fails; may be empty.
+using FaultName = std::function<std::string(std::uint32_t index)>;
+
+/// Jobs that are seasons under `seed`: a fault names the season as `replay` counts it, from 1, and the command that
+/// shows it.
+FaultName season_of(std::uint32_t seed);
+
 /// Runs job(i) for i in [first, last) on `threads` threads and hands each result to `sink` in index order.
-/// A job that throws does not stop the others: at most four failures are told together in one exception, and no result
-/// past the first failure reaches the sink.
+/// An InputError or RunError stops the run and is thrown on as it is, that of the first job once. Any other exception
+/// is our own fault and does not stop the others: at most four are told together, by `name`, in one ModelFault. No
+/// result past the first failure reaches the sink.
 template <class Result>
 void run_in_order(std::uint32_t first, std::uint32_t last, unsigned threads,
                   const std::function<Result(std::uint32_t)>& job,
-                  const std::function<void(std::uint32_t, Result&&)>& sink, const Progress& progress = {});
+                  const std::function<void(std::uint32_t, Result&&)>& sink, const Progress& progress = {},
+                  const FaultName& name = {});
 
 /// Mean over replicates with its standard error, blocks of beliefs as clusters, and the split of the spread.
 struct Estimate {

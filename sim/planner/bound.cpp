@@ -155,7 +155,7 @@ double worth_at(const Relaxed& relaxed, const std::vector<double>& part, std::ve
 struct Offer {
     std::size_t option = 0;
     double gain = 0;
-    double cash = 0;
+    double outlay = 0;
     double hours = 0;
 };
 
@@ -166,11 +166,11 @@ struct Corner {
 
 /// The best corner of a tangent plane where money and hours have these prices: the `count` best places, each with its
 /// best option.
-Corner best_corner(const Demand& demand, const std::vector<Offer>& offers, int count, double price_of_cash,
+Corner best_corner(const Demand& demand, const std::vector<Offer>& offers, int count, double price_of_outlay,
                    double price_of_hours) {
     std::map<std::uint64_t, std::pair<double, std::size_t>> best_of_place;
     for (const Offer& offer : offers) {
-        const double gain = offer.gain - price_of_cash * offer.cash - price_of_hours * offer.hours;
+        const double gain = offer.gain - price_of_outlay * offer.outlay - price_of_hours * offer.hours;
         if (gain <= 0) continue;
         auto& best = best_of_place[demand.options[offer.option].place];
         if (gain > best.first) best = {gain, offer.option};
@@ -212,7 +212,7 @@ Corner least_corner(const std::function<Corner(double)>& at, double high) {
 struct Material {
     std::vector<bool> paid;  ///< per kind
     double back = 0;
-    double cash_back = 0;
+    double outlay_back = 0;
     double hours_back = 0;
 };
 
@@ -225,7 +225,7 @@ std::vector<Material> ways_to_pay(const Demand& demand) {
             Material pays = way;
             pays.paid.push_back(true);
             pays.back += kind.owned * kind.cost;
-            pays.cash_back += kind.owned * kind.cash;
+            pays.outlay_back += kind.owned * kind.outlay;
             pays.hours_back += kind.owned * kind.hours;
             Material free = way;
             free.paid.push_back(false);
@@ -240,30 +240,30 @@ std::vector<Material> ways_to_pay(const Demand& demand) {
 Corner corner_of(const Demand& demand, const Limits& limits, int count, const std::vector<double>& gains,
                  const Material& way) {
     std::vector<Offer> offers;
-    double per_cash = 0;
+    double per_outlay = 0;
     double per_hour = 0;
     for (std::size_t j = 0; j < gains.size(); ++j) {
         const SearchOption& option = demand.options[j];
         const SearchKind& kind = demand.kinds[option.kind];
         const double made = way.paid[option.kind] ? 1 : 0;
-        const Offer offer{j, gains[j] - option.cost - made * kind.cost, option.cash + made * kind.cash,
+        const Offer offer{j, gains[j] - option.cost - made * kind.cost, option.outlay + made * kind.outlay,
                           option.hours + made * kind.hours};
         if (offer.gain <= 0) continue;
-        if (offer.cash > 0) per_cash = std::max(per_cash, offer.gain / offer.cash);
+        if (offer.outlay > 0) per_outlay = std::max(per_outlay, offer.gain / offer.outlay);
         if (offer.hours > 0) per_hour = std::max(per_hour, offer.gain / offer.hours);
         offers.push_back(offer);
     }
     Corner best = best_corner(demand, offers, count, 0, 0);
-    const auto priced = [&](double left, double high, bool cash) {
+    const auto priced = [&](double left, double high, bool outlay) {
         const auto at = [&](double price) {
-            Corner corner = best_corner(demand, offers, count, cash ? price : 0, cash ? 0 : price);
+            Corner corner = best_corner(demand, offers, count, outlay ? price : 0, outlay ? 0 : price);
             corner.value += price * left;
             return corner;
         };
         Corner corner = least_corner(at, high);
         if (corner.value < best.value) best = std::move(corner);
     };
-    if (limits.cash > 0) priced(limits.cash - demand.fixed_cash + way.cash_back, per_cash, true);
+    if (limits.outlay > 0) priced(limits.outlay + way.outlay_back, per_outlay, true);
     if (limits.hours > 0) priced(limits.hours - demand.fixed_hours + way.hours_back, per_hour, false);
     best.value += way.back;
     return best;

@@ -22,10 +22,10 @@ double Build::judged(std::size_t option, Judge judge, Look look) {
     const Spending now = chosen_.empty() ? fixed() : spent_;
     const double net = gain.worth - (then.cost - now.cost);
     if (judge == Judge::net) return net;
-    const double cash = limits_.cash > 0 ? (then.cash - now.cash) / limits_.cash : 0;
+    const double outlay = limits_.outlay > 0 ? (then.outlay - now.outlay) / limits_.outlay : 0;
     const double hours = limits_.hours > 0 ? (then.hours - now.hours) / limits_.hours : 0;
     constexpr double free_of_charge = 1e-9;
-    return net > 0 ? net / std::max(free_of_charge, std::max(cash, hours)) : net;
+    return net > 0 ? net / std::max(free_of_charge, std::max(outlay, hours)) : net;
 }
 
 Filled Build::gained(std::size_t option, Judge judge, Look look) const {

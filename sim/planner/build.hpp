@@ -49,7 +49,7 @@ class Build {
     double score(Judge judge) const;
 
   private:
-    Spending fixed() const { return {demand_.fixed_cost, demand_.fixed_cash, demand_.fixed_hours}; }
+    Spending fixed() const { return {demand_.fixed_cost, 0, demand_.fixed_hours}; }
     Filled gained(std::size_t option, Judge judge, Look look) const;
 
     const Demand& demand_;

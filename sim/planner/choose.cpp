@@ -94,7 +94,7 @@ bool uses_must_places(const Work& work, const Chosen& chosen) {
 
 /// The design with one of its traps at its next best place, once for each trap.
 std::vector<Chosen> one_elsewhere(const Work& work, const Chosen& design) {
-    const Limits same{static_cast<int>(design.size()), work.limits.cash, work.limits.hours};
+    const Limits same{static_cast<int>(design.size()), work.limits.outlay, work.limits.hours};
     std::vector<Chosen> changed;
     for (const std::size_t moved : design) {
         Chosen others = design;

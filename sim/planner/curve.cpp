@@ -8,7 +8,7 @@
 namespace maybough::planner {
 
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
-                                 const std::vector<PlacementMoney>& money) {
+                                 const std::vector<double>& outlays) {
     std::vector<CurvePoint> curve;
     const std::size_t longest = trials.longest();
     const auto mean_of = [&](std::size_t k, double (*of)(const Outcome&)) {
@@ -30,8 +30,7 @@ std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placeme
             point.marginal_catches = step_to(k, catches_in);
             point.marginal_net = step_to(k, net_in);
         }
-        point.outlay = money[k].outlay;
-        point.cash = money[k].cash;
+        point.outlay = outlays[k];
         point.hours = estimate(trials.column(k, hours_in)).mean;
         point.odds_at_least = odds_at_least(catches);
         point.worst_tenth_catches = worst_tenth(catches);
@@ -97,10 +96,10 @@ std::vector<ChangedTerms> with_swarm_value(const std::vector<CurvePoint>& curve)
 std::vector<ChangedTerms> with_budget(const std::vector<CurvePoint>& curve) {
     std::vector<ChangedTerms> result;
     for (const CurvePoint& limit : curve) {
-        ChangedTerms terms{limit.cash, 0, -1e300};
+        ChangedTerms terms{limit.outlay, 0, -1e300};
         for (const CurvePoint& point : curve) {
-            if (point.cash <= limit.cash && point.net.mean > terms.net) {
-                terms = {limit.cash, point.traps, point.net.mean};
+            if (point.outlay <= limit.outlay && point.net.mean > terms.net) {
+                terms = {limit.outlay, point.traps, point.net.mean};
             }
         }
         result.push_back(terms);
@@ -108,12 +107,40 @@ std::vector<ChangedTerms> with_budget(const std::vector<CurvePoint>& curve) {
     return result;
 }
 
+namespace {
+/// Why no trap at all: the first one's worth and cost in money, or the limit that keeps it out.
+std::string why_none(const std::vector<CurvePoint>& curve, const Question& question, LastPoint last,
+                     const std::string& currency) {
+    std::ostringstream text;
+    text.setf(std::ios::fixed);
+    text.precision(2);
+    if (curve.size() > 1) {
+        const CurvePoint& first = curve[1];
+        text << "the first trap would bring " << first.catches.mean << " swarms a year, worth "
+             << first.value.mean - curve[0].value.mean << " " << currency << ", and cost "
+             << first.cost.mean - curve[0].cost.mean << " " << currency;
+        return text.str();
+    }
+    text.precision(0);
+    if (last == LastPoint::hours) {
+        text << "one trap takes more than the " << question.hours << " hours given";
+    } else if (last == LastPoint::money) {
+        text << "one trap takes more money before the season than the " << question.budget << " " << currency
+             << " given";
+    } else {
+        text << "there is no spot where a trap may hang";
+    }
+    return text.str();
+}
+}  // namespace
+
 std::string why_it_stops(const std::vector<CurvePoint>& curve, int recommended, const Question& question,
                          LastPoint last, const std::string& currency) {
     std::ostringstream text;
     text.setf(std::ios::fixed);
     text.precision(2);
     const auto size = static_cast<int>(curve.size());
+    if (recommended == 0) return why_none(curve, question, last, currency);
     if (question.exactly > 0 && recommended == question.exactly) {
         text << "just " << question.exactly << " traps were asked for";
         return text.str();

@@ -8,15 +8,9 @@
 
 namespace maybough::planner {
 
-/// What is known of the k-trap placement apart from seasons.
-struct PlacementMoney {
-    double outlay = 0;
-    double cash = 0;
-};
-
-/// Points 0..N; placement k of `trials` is the plan of k traps.
+/// Points 0..N; placement k of `trials` is the plan of k traps, `outlays[k]` the money to find for it.
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
-                                 const std::vector<PlacementMoney>& money);
+                                 const std::vector<double>& outlays);
 
 /// The number of traps with the largest mean net worth; ties go to fewer.
 int best_number(const Trials& trials);
@@ -28,7 +22,7 @@ int number_for_odds(const Trials& trials, int swarms, double odds);
 /// the curve's are.
 std::pair<int, int> numbers_like(const Trials& trials, int chosen);
 
-/// How the best number moves with what a swarm is worth, and with the budget (the cash of each point in turn).
+/// How the best number moves with what a swarm is worth, and with the budget (the outlay of each point in turn).
 std::vector<ChangedTerms> with_swarm_value(const std::vector<CurvePoint>& curve);
 std::vector<ChangedTerms> with_budget(const std::vector<CurvePoint>& curve);
 

@@ -7,12 +7,12 @@ namespace maybough::planner {
 
 Spending spending(const Demand& demand, std::span<const std::size_t> chosen) {
     if (chosen.empty()) return {};
-    Spending spent{demand.fixed_cost, demand.fixed_cash, demand.fixed_hours};
+    Spending spent{demand.fixed_cost, 0, demand.fixed_hours};
     std::vector<int> of_kind(demand.kinds.size(), 0);
     for (const std::size_t j : chosen) {
         const SearchOption& option = demand.options[j];
         spent.cost += option.cost;
-        spent.cash += option.cash;
+        spent.outlay += option.outlay;
         spent.hours += option.hours;
         ++of_kind[option.kind];
     }
@@ -20,7 +20,7 @@ Spending spending(const Demand& demand, std::span<const std::size_t> chosen) {
         const SearchKind& kind = demand.kinds[k];
         const double made = std::max(0, of_kind[k] - kind.owned);
         spent.cost += made * kind.cost;
-        spent.cash += made * kind.cash;
+        spent.outlay += made * kind.outlay;
         spent.hours += made * kind.hours;
     }
     return spent;
@@ -28,7 +28,7 @@ Spending spending(const Demand& demand, std::span<const std::size_t> chosen) {
 
 bool within(const Spending& spent, const Limits& limits) {
     constexpr double rounding = 1e-9;
-    return (limits.cash <= 0 || spent.cash <= limits.cash * (1 + rounding)) &&
+    return (limits.outlay <= 0 || spent.outlay <= limits.outlay * (1 + rounding)) &&
            (limits.hours <= 0 || spent.hours <= limits.hours * (1 + rounding));
 }
 
@@ -182,11 +182,11 @@ void scale_worth(Demand& demand, double factor) {
 
 Demand catches_only(Demand demand) {
     for (SearchOption& option : demand.options) {
-        option.cost = option.cash = option.hours = 0;
+        option.cost = option.outlay = option.hours = 0;
         for (Draw& draw : option.draws) draw.worth = 1;
     }
     for (SearchKind& kind : demand.kinds) kind = {0, 0, 0, kind.owned};
-    demand.fixed_cost = demand.fixed_cash = demand.fixed_hours = 0;
+    demand.fixed_cost = demand.fixed_hours = 0;
     return demand;
 }
 

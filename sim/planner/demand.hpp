@@ -18,18 +18,18 @@ struct Draw {
 struct SearchOption {
     std::uint64_t place = 0;  ///< options of one place exclude each other; also breaks ties, so it is not an index
     std::size_t kind = 0;
-    double cost = 0;   ///< for the season, apart from material
-    double cash = 0;   ///< money paid out in the season, apart from material
-    double hours = 0;  ///< of the keeper's work, apart from building; taking what it would catch alone included
+    double cost = 0;    ///< for the season, apart from material
+    double outlay = 0;  ///< money to find before the season, apart from material (vials)
+    double hours = 0;   ///< of the keeper's work, apart from building; taking what it would catch alone included
     bool must = false;
     std::vector<Draw> draws;  ///< in increasing hunt
 };
 
 /// Material of one kind; the first `owned` cost nothing.
 struct SearchKind {
-    double cost = 0;   ///< share of this season, building work included
-    double cash = 0;   ///< money to find
-    double hours = 0;  ///< of building
+    double cost = 0;    ///< share of this season, building work included
+    double outlay = 0;  ///< money to find before the season
+    double hours = 0;   ///< of building
     int owned = 0;
 };
 
@@ -43,14 +43,13 @@ struct Demand {
     std::vector<SearchOption> options;
     std::vector<SearchKind> kinds;
     double fixed_cost = 0;  ///< of having any trap at all (drives)
-    double fixed_cash = 0;
     double fixed_hours = 0;
 };
 
-/// Limits on a plan; 0 = none for cash and hours.
+/// Limits on a plan; 0 = none for outlay and hours.
 struct Limits {
     int max_traps = 15;
-    double cash = 0;
+    double outlay = 0;
     double hours = 0;
 };
 
@@ -59,7 +58,7 @@ using Chosen = std::vector<std::size_t>;  ///< indices of options, in the order 
 /// What a set of options costs.
 struct Spending {
     double cost = 0;
-    double cash = 0;
+    double outlay = 0;
     double hours = 0;
 };
 Spending spending(const Demand& demand, std::span<const std::size_t> chosen);

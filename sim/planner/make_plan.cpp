@@ -66,19 +66,19 @@ void tune_regime(Work& work, Plan& plan, const Progress& progress) {
     if (!same) search_options(work);
 }
 
-std::vector<PlacementMoney> money_of(const Scenario& scenario, const std::vector<Placement>& placements) {
-    std::vector<PlacementMoney> money;
+std::vector<double> outlays_of(const Scenario& scenario, const std::vector<Placement>& placements) {
+    std::vector<double> outlays;
     for (const Placement& placement : placements) {
         const Bill b = bill(placement, scenario.kinds, scenario.spots, scenario.keeper, scenario.parameters.keeper);
-        money.push_back({b.outlay, cash_of(b, scenario.keeper)});
+        outlays.push_back(b.outlay);
     }
-    return money;
+    return outlays;
 }
 
 LastPoint last_point(const Work& work) {
     if (static_cast<int>(work.found.order.size()) >= work.limits.max_traps) return LastPoint::most_traps;
     Limits no_money = work.limits;
-    no_money.cash = 0;
+    no_money.outlay = 0;
     if (greedy(work.demand, no_money, Judge::net, work.found.order).size() > work.found.order.size()) {
         return LastPoint::money;
     }
@@ -177,7 +177,7 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.hunts_asked += report.asked;
     plan.hunts_run += report.run;
     measure_gaps(plan, work, report, plan.recommended);
-    plan.curve = curve_of(report, placements, money_of(scenario, placements));
+    plan.curve = curve_of(report, placements, outlays_of(scenario, placements));
     std::tie(plan.recommended_low, plan.recommended_high) = numbers_like(report, plan.recommended);
     plan.why_it_stops =
         why_it_stops(plan.curve, plan.recommended, question, last_point(work), scenario.keeper.currency);

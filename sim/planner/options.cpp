@@ -185,10 +185,6 @@ std::vector<Draw> draws_of(const Scenario& scenario, const TrapSetting& setting,
     return draws_on(scenario, setting, records, weights, 1);
 }
 
-double cash_of(const Bill& bill, const Keeper& keeper) {
-    return bill.outlay + bill.km * keeper.km_cost;
-}
-
 namespace {
 /// Per hunt, the round on which its catch is taken, counted through all seasons: all traps of a plan share theirs.
 std::vector<std::uint32_t> rounds_of(const Scenario& scenario, const TrapSetting& setting, const Records& records) {
@@ -234,7 +230,6 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
     const Bill alone = bill_of(scenario, options.front(), true, keeper.base_km);
     const Bill without_drive = bill_of(scenario, options.front(), true, 0);
     demand.fixed_cost = alone.total(keeper) - without_drive.total(keeper);
-    demand.fixed_cash = cash_of(alone, keeper) - cash_of(without_drive, keeper);
     demand.fixed_hours = alone.hours - without_drive.hours;
     run_in_order<SearchOption>(
         0, static_cast<std::uint32_t>(options.size()), threads,
@@ -245,7 +240,7 @@ Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& opt
             option.place = trap_site(scenario.spots[setting.spot].at).value;
             option.kind = setting.kind;
             option.cost = own.total(keeper);
-            option.cash = cash_of(own, keeper);
+            option.outlay = own.outlay;
             option.hours = own.hours;
             option.must = scenario.spots[setting.spot].must;
             option.draws = draws_of(scenario, setting, records, weights);

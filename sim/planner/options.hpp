@@ -43,7 +43,4 @@ std::vector<Draw> draws_of(const Scenario& scenario, const TrapSetting& setting,
 Demand make_demand(const Scenario& scenario, const std::vector<TrapSetting>& options, const Records& records,
                    const ChoiceWeights& weights, unsigned threads);
 
-/// Money that has to be paid in the season: traps, vials and drives.
-double cash_of(const Bill& bill, const Keeper& keeper);
-
 }  // namespace maybough::planner

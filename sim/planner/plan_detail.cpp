@@ -37,7 +37,7 @@ PlanDetail detail_of(const Scenario& scenario, const Demand& demand, const std::
                      const Limits& limits, const Chosen& order, std::size_t traps) {
     PlanDetail detail;
     for (std::size_t i = 0; i < traps; ++i) detail.plan.push_back(options[order[i]]);
-    const Limits same_number{static_cast<int>(traps), limits.cash, limits.hours};
+    const Limits same_number{static_cast<int>(traps), limits.outlay, limits.hours};
     for (std::size_t i = 0; i < traps; ++i) {
         Placement without = detail.plan;
         without.erase(without.begin() + static_cast<std::ptrdiff_t>(i));

@@ -1,6 +1,7 @@
 // Planner: candidates, surrogate, search, confirmation on fresh seasons, the curve, compare, what is worth knowing.
 #pragma once
 
+#include <array>
 #include <cstdint>
 #include <span>
 #include <string>
@@ -9,6 +10,33 @@
 #include "ensemble/ensemble.hpp"
 
 namespace maybough::planner {
+
+/// The seasons (replicates) kept for one purpose: what is printed is never what was searched.
+struct SeasonRange {
+    std::uint32_t first = 0;
+    std::uint32_t most = 0;  ///< seasons in it
+    constexpr std::uint32_t end() const { return first + most; }
+    constexpr bool holds(std::uint32_t from, std::uint32_t count) const {
+        return from >= first && from < end() && count <= end() - from;
+    }
+};
+/// Ranges one behind another: a range that reaches into the next does not compile.
+template <std::size_t Ranges>
+struct SeasonRanges {
+    std::array<SeasonRange, Ranges> all;
+    consteval explicit SeasonRanges(const std::array<SeasonRange, Ranges>& ranges) : all(ranges) {
+        for (std::size_t i = 1; i < Ranges; ++i) {
+            if (all[i].first < all[i - 1].end()) throw "ranges of seasons overlap";
+        }
+    }
+};
+inline constexpr SeasonRange record_range{0, 50'000};
+inline constexpr SeasonRange tuning_range{50'000, 50'000};
+inline constexpr SeasonRange confirm_range{100'000, 100'000};
+inline constexpr SeasonRange report_range{200'000, 200'000};
+inline constexpr SeasonRange compare_range{400'000, 200'000};
+inline constexpr SeasonRanges<5> season_ranges{
+    {{record_range, tuning_range, confirm_range, report_range, compare_range}}};
 
 /// How hard to work, and on which luck.
 struct Effort {
@@ -38,9 +66,8 @@ struct CurvePoint {
     Estimate net;
     Estimate marginal_catches;  ///< paired difference against one trap fewer
     Estimate marginal_net;
-    double outlay = 0;                  ///< money to find before the season
-    double cash = 0;                    ///< money paid in the season: outlay and drives; what a budget limits
-    double hours = 0;                   ///< the keeper's hours, mean
+    double outlay = 0;  ///< money to find before the season (traps to make, vials); what a budget limits
+    double hours = 0;   ///< the keeper's hours, mean
     std::vector<double> odds_at_least;  ///< [k-1] = chance of at least k swarms, k = 1..
     double worst_tenth_catches = 0;     ///< mean of the worst tenth of seasons
 };

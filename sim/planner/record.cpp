@@ -250,8 +250,21 @@ Placement random_placement(const Scenario& scenario, std::uint32_t seed, std::ui
     return placement;
 }
 
+void refuse_overlap(std::uint32_t first, std::uint32_t count) {
+    for (const SeasonRange& range : season_ranges.all) {
+        if (range.holds(first, count)) return;
+    }
+    // For measuring the planner itself, on seasons that no plan uses.
+    constexpr SeasonRange study_range{600'000, 400'000};
+    static_assert(study_range.first >= season_ranges.all.back().end());
+    if (study_range.holds(first, count)) return;
+    throw ModelFault("seasons " + std::to_string(first) + " to " + std::to_string(first + count) +
+                     " are not within one range");
+}
+
 Records record_seasons(const Scenario& scenario, const Effort& effort, std::uint32_t first, std::uint32_t count,
                        const Progress& progress) {
+    refuse_overlap(first, count);
     Records all;
     all.first_season = first;
     all.seed = effort.seed;
@@ -265,7 +278,7 @@ Records record_seasons(const Scenario& scenario, const Effort& effort, std::uint
             moved += static_cast<double>(result.moved);
             append(all, std::move(result), season - first);
         },
-        progress);
+        progress, season_of(effort.seed));
     for (std::uint32_t i = 0; i < count; ++i) all.parameters.push_back(draw_beliefs(scenario, effort.seed, first + i));
     if (moved > 0) all.days_to_settle = static_cast<int>(std::lround(days / moved));
     return all;

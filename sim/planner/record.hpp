@@ -9,12 +9,15 @@
 
 namespace maybough::planner {
 
-/// Ranges of replicates: what is printed is never what was searched.
-inline constexpr std::uint32_t first_record_season = 0;
-inline constexpr std::uint32_t first_tuning_season = 50'000;
-inline constexpr std::uint32_t first_confirm_season = 100'000;
-inline constexpr std::uint32_t first_report_season = 200'000;
-inline constexpr std::uint32_t first_compare_season = 400'000;
+inline constexpr std::uint32_t first_record_season = record_range.first;
+inline constexpr std::uint32_t first_tuning_season = tuning_range.first;
+inline constexpr std::uint32_t first_confirm_season = confirm_range.first;
+inline constexpr std::uint32_t first_report_season = report_range.first;
+inline constexpr std::uint32_t first_compare_season = compare_range.first;
+
+/// Throws ModelFault where seasons first .. first + count are not all within one range: what is printed would be what
+/// was searched.
+void refuse_overlap(std::uint32_t first, std::uint32_t count);
 
 /// One swarm within reach of a spot.
 struct SwarmCase {

@@ -129,7 +129,7 @@ std::optional<Chosen> best_of_guesses(const Demand& demand, const Limits& limits
     double best_score = nothing;
     for (const std::size_t first : guesses(demand, limits)) {
         for (const Judge judge : {Judge::net, Judge::rate}) {
-            if (judge == Judge::rate && limits.cash <= 0 && limits.hours <= 0) continue;
+            if (judge == Judge::rate && limits.outlay <= 0 && limits.hours <= 0) continue;
             const Build build = grown_from(demand, limits, first, judge, count);
             if (count == Count::kept && !build.full()) continue;
             const double score = build.score(Judge::net);
@@ -179,7 +179,7 @@ std::optional<std::size_t> best_elsewhere(const Demand& demand, const Limits& li
 Found search(const Demand& demand, const Limits& limits, int exactly) {
     Limits asked = limits;
     if (exactly > 0) asked.max_traps = exactly;
-    const bool short_of_means = limits.cash > 0 || limits.hours > 0;
+    const bool short_of_means = limits.outlay > 0 || limits.hours > 0;
     std::optional<Chosen> best;
     double best_net = nothing;
     for (const Judge judge : {Judge::net, Judge::rate, Judge::catches}) {

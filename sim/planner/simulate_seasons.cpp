@@ -87,7 +87,7 @@ SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placem
             places.push_back(std::move(lived.swarm_places));
             summary.seasons.push_back(std::move(lived.record));
         },
-        progress);
+        progress, season_of(effort.seed));
     fill_estimates(summary, placement.size());
     summary.swarm_squares = swarm_squares(places, scenario.land.radius_m);
     return summary;

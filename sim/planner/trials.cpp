@@ -78,6 +78,12 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
 }
 }  // namespace
 
+std::size_t Trials::seasons() const {
+    const auto least = std::min_element(outcomes.begin(), outcomes.end(),
+                                        [](const auto& a, const auto& b) { return a.size() < b.size(); });
+    return least == outcomes.end() ? 0 : least->size();
+}
+
 std::size_t Trials::longest() const {
     const auto most = std::max_element(outcomes.begin(), outcomes.end(),
                                        [](const auto& a, const auto& b) { return a.size() < b.size(); });
@@ -142,6 +148,7 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
                   std::uint32_t first, std::uint32_t count, const Effort& effort, const Progress& progress,
                   const ChoiceWeights* weights, KeptReplicates* kept) {
     Trials trials;
+    refuse_overlap(first, count);
     trials.first_season = first;
     trials.outcomes.resize(placements.size());
     run_in_order<OneSeason>(
@@ -161,7 +168,7 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
             trials.asked += one.asked;
             trials.run += one.run;
         },
-        progress);
+        progress, season_of(effort.seed));
     return trials;
 }
 

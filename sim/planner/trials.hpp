@@ -35,8 +35,8 @@ struct Trials {
     std::int64_t asked = 0;
     std::int64_t run = 0;
 
-    /// Seasons that all placements lived through; one of them may have gone on.
-    std::size_t seasons() const { return outcomes.empty() ? 0 : outcomes.front().size(); }
+    /// Seasons that all placements lived through; any one of them may have gone on.
+    std::size_t seasons() const;
     /// One number of one placement in all its seasons.
     std::vector<double> long_column(std::size_t placement, double (*of)(const Outcome&)) const;
     /// The placement that lived through most seasons; the first of them where several did.

@@ -33,7 +33,7 @@ std::string plan_answer(const Scenario& scenario, const Plan& plan) {
     const CurvePoint& best = recommended_point(plan);
     const std::string& currency = scenario.keeper.currency;
     if (best.placement.empty()) {
-        return "Hang no traps here: on the numbers given, not one pays for itself. " + how_sure(scenario, plan);
+        return "Hang no trap: " + why_it_stops(plan) + ". " + (plan.curve.size() > 1 ? how_sure(scenario, plan) : "");
     }
     const auto by_hang = [](const TrapSetting& a, const TrapSetting& b) { return a.hang < b.hang; };
     const auto [first, last] = std::minmax_element(best.placement.begin(), best.placement.end(), by_hang);

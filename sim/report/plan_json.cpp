@@ -20,7 +20,6 @@ Json curve_json(const Scenario& scenario, const Plan& plan) {
                          {"marginal_catches", json_estimate(point.marginal_catches)},
                          {"marginal_net", json_estimate(point.marginal_net)},
                          {"outlay", json_number(point.outlay)},
-                         {"cash", json_number(point.cash)},
                          {"hours", json_number(point.hours)},
                          {"odds_at_least", odds_json(point.odds_at_least)},
                          {"worst_tenth_catches", json_number(point.worst_tenth_catches)}});

@@ -119,9 +119,11 @@ std::string plan_table(const Scenario& scenario, const Plan& plan, const Provena
         text += heading("To build and buy") + shopping(scenario, best);
     }
     text += the_curve(scenario, plan);
-    text += heading("Why it stops there") + wrapped(why_it_stops(plan));
-    text += heading("Odds of a season with " + counted(best.traps, "trap")) + odds(best);
-    text += heading("Chance and ignorance") + wrapped(chance_and_ignorance(best.catches));
+    if (!best.placement.empty()) {
+        text += heading("Why it stops there") + wrapped(why_it_stops(plan));
+        text += heading("Odds of a season with " + counted(best.traps, "trap")) + odds(best);
+        text += heading("Chance and ignorance") + wrapped(chance_and_ignorance(best.catches));
+    }
     const std::vector<std::string> unknown = unknowns(scenario, plan);
     if (!unknown.empty()) text += heading("Which unknown matters most") + all_wrapped(unknown);
     const std::vector<std::string> others = other_terms(scenario, plan);

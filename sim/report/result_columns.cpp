@@ -45,7 +45,6 @@ const Columns<CurvePoint>& curve_columns() {
         list.estimate("marginal_catches", "swarm/season", MAYBOUGH_PLACE(marginal_catches));
         list.estimate("marginal_net", "currency/season", MAYBOUGH_PLACE(marginal_net));
         list.add("outlay", "currency", MAYBOUGH_PLACE(outlay));
-        list.add("cash", "currency/season", MAYBOUGH_PLACE(cash));
         list.add("hours", "h/season", MAYBOUGH_PLACE(hours));
         list.add("worst_tenth_catches", "swarm/season", MAYBOUGH_PLACE(worst_tenth_catches));
         return list;

@@ -27,12 +27,13 @@ int whole_in(const SheetRow& row, const std::string& column, int low, int high) 
     return *number;
 }
 
-std::size_t kind_of(const SheetRow& row, const Scenario& scenario) {
+/// The kind noted, or that of the trap set at this spot now, or the first kind of the scenario.
+std::size_t kind_of(const SheetRow& row, std::size_t spot, const Scenario& scenario) {
     if (!row.text("kind").empty()) return kind_index(scenario, std::string(row.text("kind")), row.place);
-    if (scenario.kinds.size() == 1) return 0;
-    std::vector<std::string> known;
-    for (const TrapKind& kind : scenario.kinds) known.push_back(kind.id);
-    throw InputError(row.place, "the kind of trap is missing", "known are " + listed(known, 8));
+    for (const TrapSetting& set : scenario.placement) {
+        if (set.spot == spot) return set.kind;
+    }
+    return 0;
 }
 
 /// Days between visits from the log's own interval, or from how often the trap was visited while it hung.
@@ -91,7 +92,7 @@ CatchLog read_catch_log(const std::string& path, const Scenario& scenario) {
         const int year = whole_in(row, "year", first_year, last_year);
         TrapSetting trap;
         trap.spot = spot_index(scenario, std::string(row.text("spot")), row.place);
-        trap.kind = kind_of(row, scenario);
+        trap.kind = kind_of(row, trap.spot, scenario);
         const auto [other, fresh] = taken.emplace(std::pair(year, trap.spot), row.place);
         if (!fresh) {
             throw InputError(row.place,

@@ -72,7 +72,8 @@ struct CatchLog {
     std::vector<LoggedSeason> seasons;  ///< in rising order of years
 };
 /// A catch log: CSV with year,spot,swarms and, where known, kind,height_m,facing,hung,taken_down,visited_every_days,
-/// visits,lured,caught,notes. Throws InputError with file and line, also for spots and kinds of another place.
+/// visits,lured,caught,notes. Where the kind is not noted, it is that of the trap set at the spot now, else the
+/// scenario's first. Throws InputError with file and line, also for spots and kinds of another place.
 CatchLog read_catch_log(const std::string& path, const Scenario& scenario);
 
 /// JSON Schema (2020-12) of scenario.json, generated from the declarations the reader itself uses.

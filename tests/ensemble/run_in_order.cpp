@@ -1,6 +1,7 @@
 // The parallel loop: order, failures told together, the same for any number of threads.
 #include <doctest/doctest.h>
 
+#include <atomic>
 #include <numeric>
 #include <stdexcept>
 #include <string>
@@ -42,7 +43,7 @@ TEST_CASE("failures are told together and nothing after the first reaches the si
                 if (i % 3 == 2) throw std::runtime_error("bees lost in " + std::to_string(i));
                 return 0;
             },
-            [&](std::uint32_t i, int&&) { seen.push_back(i); });
+            [&](std::uint32_t i, int&&) { seen.push_back(i); }, {}, season_of(7));
     };
     std::string told;
     try {
@@ -52,9 +53,32 @@ TEST_CASE("failures are told together and nothing after the first reaches the si
     }
     CHECK(seen == std::vector<std::uint32_t>{0, 1});
     CHECK(told.find("6 of 20") != std::string::npos);
-    CHECK(told.find("season 2: bees lost in 2") != std::string::npos);
-    CHECK(told.find("season 11") != std::string::npos);
-    CHECK(told.find("season 14") == std::string::npos);  // four at most
+    CHECK(told.find("--seed 7 --season 3): bees lost in 2") != std::string::npos);
+    CHECK(told.find("season 12 ") != std::string::npos);
+    CHECK(told.find("season 15 ") == std::string::npos);  // four at most
+}
+
+TEST_CASE("what the user can mend keeps its kind, is said once and stops the run") {
+    std::atomic<int> lived{0};
+    std::string told;
+    try {
+        run_in_order<int>(
+            0, 5000, 3,
+            [&](std::uint32_t i) -> int {
+                ++lived;
+                if (i >= 10) throw InputError("weather.csv:" + std::to_string(i), "no such day");
+                return 0;
+            },
+            [](std::uint32_t, int&&) {}, {}, season_of(1));
+    } catch (const InputError& mine) {
+        told = mine.what();
+    }
+    CHECK(told == "weather.csv:10: no such day");
+    CHECK(lived < 100);
+    CHECK_THROWS_AS(
+        run_in_order<int>(
+            0, 5, 2, [](std::uint32_t) -> int { throw RunError("disk full"); }, [](std::uint32_t, int&&) {}),
+        RunError);
 }
 
 TEST_CASE("a sink that throws stops the run with its own error") {

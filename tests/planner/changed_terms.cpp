@@ -6,17 +6,17 @@
 using namespace maybough;
 
 namespace {
-/// Worths 0, 100, 160, 190 and costs 0, 60, 100, 150, so nets 0, 40, 60, 40; cash 0, 50, 80, 120.
+/// Worths 0, 100, 160, 190 and costs 0, 60, 100, 150, so nets 0, 40, 60, 40; outlay 0, 50, 80, 120.
 std::vector<CurvePoint> by_hand() {
     const double value[] = {0, 100, 160, 190};
     const double cost[] = {0, 60, 100, 150};
-    const double cash[] = {0, 50, 80, 120};
+    const double outlay[] = {0, 50, 80, 120};
     std::vector<CurvePoint> curve(4);
     for (std::size_t k = 0; k < 4; ++k) {
         curve[k].traps = static_cast<int>(k);
         curve[k].value.mean = value[k];
         curve[k].net.mean = value[k] - cost[k];
-        curve[k].cash = cash[k];
+        curve[k].outlay = outlay[k];
     }
     return curve;
 }

@@ -26,7 +26,7 @@ const std::vector<std::vector<double>> falling{
 
 TEST_CASE("the curve's margins are paired differences") {
     const Trials trials = table(falling, 4);
-    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(4), std::vector<PlacementMoney>(4));
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(4), std::vector<double>(4));
     CHECK(curve[2].catches.mean == doctest::Approx(1.5));
     CHECK(curve[2].marginal_catches.mean == doctest::Approx(0.5));
     CHECK(curve[2].marginal_net.mean == doctest::Approx(1));
@@ -46,12 +46,42 @@ TEST_CASE("where one placement lived on, steps are still the differences of the 
     }
     const Trials trials = table(catches, 3);
     CHECK(trials.longest() == 2);
-    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(3), std::vector<PlacementMoney>(3));
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(3), std::vector<double>(3));
     for (std::size_t k = 1; k < 3; ++k) {
         CHECK(curve[k].marginal_catches.mean == doctest::Approx(curve[k].catches.mean - curve[k - 1].catches.mean));
         CHECK(curve[k].marginal_net.mean == doctest::Approx(curve[k].net.mean - curve[k - 1].net.mean));
     }
     CHECK(curve[2].catches.mean == doctest::Approx(estimate(catches[2]).mean));
+}
+
+TEST_CASE("differences are of shared seasons, whichever placement lived on") {
+    // No trap is recommended, so that placement 0 lived through twice the seasons of the others.
+    const Trials trials =
+        table({std::vector<double>(32, 0), std::vector<double>(16, 1), std::vector<double>(16, 1)}, 30);
+    CHECK(trials.seasons() == 16);
+    CHECK(trials.difference(1, 0, net_in) == std::vector<double>(16, -20));
+    CHECK(trials.difference(0, 1, net_in) == std::vector<double>(16, 20));
+    CHECK(trials.column(0, net_in).size() == 16);
+    CHECK(numbers_like(trials, 0) == std::pair(0, 0));
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(3), std::vector<double>(3));
+    CHECK(curve[1].marginal_catches.mean == doctest::Approx(1));
+    CHECK(curve[2].marginal_net.mean == doctest::Approx(-30));
+    Question question;
+    question.hours = 5;
+    const std::string pays = why_it_stops(curve, 0, question, LastPoint::hours, "EUR");
+    CHECK(pays.find("worth 10.00 EUR, and cost 30.00 EUR") != std::string::npos);
+    const std::vector<CurvePoint> none(curve.begin(), curve.begin() + 1);
+    CHECK(why_it_stops(none, 0, question, LastPoint::hours, "EUR").find("5 hours") != std::string::npos);
+    question.budget = 12;
+    CHECK(why_it_stops(none, 0, question, LastPoint::money, "EUR").find("12 EUR") != std::string::npos);
+    CHECK(why_it_stops(none, 0, question, LastPoint::places, "EUR").find("no spot") != std::string::npos);
+}
+
+TEST_CASE("ranges of seasons do not reach into one another") {
+    CHECK_NOTHROW(refuse_overlap(first_record_season, 50000));
+    CHECK_THROWS_AS(refuse_overlap(first_record_season, 50001), ModelFault);
+    CHECK_THROWS_AS(refuse_overlap(first_report_season + 1, 200000), ModelFault);
+    CHECK_THROWS_AS(refuse_overlap(1000000, 1), ModelFault);
 }
 
 TEST_CASE("what follows the longer run but for a constant is known as well as the longer run") {
@@ -98,7 +128,7 @@ TEST_CASE("odds of at least so many swarms") {
 
 TEST_CASE("the reason for stopping is told in numbers or by the limit that binds") {
     const std::vector<CurvePoint> curve =
-        curve_of(table(falling, 4), std::vector<Placement>(4), std::vector<PlacementMoney>(4));
+        curve_of(table(falling, 4), std::vector<Placement>(4), std::vector<double>(4));
     Question question;
     const std::string next = why_it_stops(curve, 2, question, LastPoint::places, "EUR");
     CHECK(next.find("0.12 swarms") != std::string::npos);

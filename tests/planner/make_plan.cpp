@@ -55,7 +55,7 @@ TEST_CASE("a budget and hours are kept at every point of the curve, and owned tr
     question.hours = 14;
     const Plan plan = make_plan(scenario, question, small_effort(2));
     for (const CurvePoint& point : plan.curve) {
-        CHECK(point.cash <= question.budget + 1e-9);
+        CHECK(point.outlay <= question.budget + 1e-9);
         // Hours count the taking of what comes, foretold by the surrogate: within a tenth on fresh seasons.
         CHECK(point.hours <= 1.1 * question.hours);
     }

@@ -37,7 +37,7 @@ TEST_CASE("owned traps cost no material") {
     CHECK(one.cost == doctest::Approx(demand.fixed_cost + demand.options[1].cost));
     const Spending two = spending(demand, Chosen{1, 3});
     CHECK(two.cost - one.cost == doctest::Approx(demand.options[3].cost + demand.kinds[1].cost));
-    CHECK(two.cash - one.cash == doctest::Approx(demand.options[3].cash + demand.kinds[1].cash));
+    CHECK(two.outlay - one.outlay == doctest::Approx(demand.options[3].outlay + demand.kinds[1].outlay));
     CHECK(spending(demand, Chosen{}).cost == 0);
 }
 

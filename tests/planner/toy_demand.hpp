@@ -28,7 +28,6 @@ inline Demand random_demand(std::uint32_t number, int places, int hunts, double 
     for (int h = 0; h < hunts; ++h) demand.rivals.push_back(1 + 4 * luck.uniform());
     demand.kinds = {{2, 20, 1, 0}, {1, 10, 0.5, 1}};
     demand.fixed_cost = 1;
-    demand.fixed_cash = 3;
     for (int p = 0; p < places; ++p) {
         const double x = luck.uniform();
         const double y = luck.uniform();
@@ -37,7 +36,7 @@ inline Demand random_demand(std::uint32_t number, int places, int hunts, double 
             option.place = 1000U + static_cast<std::uint64_t>(p);
             option.kind = kind;
             option.cost = 3 * luck.uniform();
-            option.cash = 5 * luck.uniform();
+            option.outlay = 5 * luck.uniform();
             option.hours = luck.uniform();
             const double quality = strength * (kind == 0 ? 1.0 : 0.6) * std::exp(luck.uniform());
             for (int h = 0; h < hunts; ++h) {

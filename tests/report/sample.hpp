@@ -98,7 +98,6 @@ inline Plan sample_plan() {
         point.marginal_catches = sample_estimate(k == 0 ? 0 : catches[k] - catches[k - 1], 0.03);
         point.marginal_net = sample_estimate(k == 0 ? 0 : 80 * (catches[k] - catches[k - 1]) - 31, 2.6);
         point.outlay = 40.0 * std::max(0, k - 1);
-        point.cash = point.outlay + 12.0 * k;
         point.hours = 5.5 * k;
         if (k > 0) point.odds_at_least = {1 - 0.5 / k, 0.2 * k, 0.1 * k, 0.001};
         point.worst_tenth_catches = 0.1 * k;

@@ -53,7 +53,7 @@ TEST_CASE("plan_table of a plan without traps says so") {
     plan.traps.clear();
     const std::string table = plan_table(sample_scenario(), plan);
     check_fits(table);
-    CHECK(holds(table, "Hang no traps here"));
+    CHECK(holds(table, "Hang no trap: "));
     CHECK(!holds(table, "The traps ---"));
 }
 

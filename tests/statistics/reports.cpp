@@ -72,8 +72,7 @@ using Numbers = std::map<std::string, Estimate>;
 
 Numbers printed_numbers(const Scenario& scenario, const PrintedPlan& printed, const Trials& report) {
     Numbers numbers;
-    const std::vector<CurvePoint> curve =
-        curve_of(report, printed.curve, std::vector<PlacementMoney>(printed.curve.size()));
+    const std::vector<CurvePoint> curve = curve_of(report, printed.curve, std::vector<double>(printed.curve.size()));
     for (std::size_t k = 1; k < curve.size(); ++k) {
         const std::string traps = std::to_string(k) + " traps: ";
         numbers[traps + "catch"] = curve[k].catches;

@@ -68,9 +68,8 @@ inline std::string written_out(const Demand& demand, const Limits& limits) {
         lp << " <= " << limit << "\n";
     };
     sum([](const auto&) { return 1.0; }, [](const auto&) { return 0.0; }, limits.max_traps);
-    if (limits.cash > 0) {
-        sum([](const auto& o) { return o.cash; }, [](const auto& k) { return k.cash; },
-            limits.cash - demand.fixed_cash);
+    if (limits.outlay > 0) {
+        sum([](const auto& o) { return o.outlay; }, [](const auto& k) { return k.outlay; }, limits.outlay);
     }
     for (std::size_t k = 0; k < demand.kinds.size(); ++k) {
         for (std::size_t j = 0; j < demand.options.size(); ++j) {
