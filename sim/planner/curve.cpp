@@ -123,7 +123,7 @@ std::string why_none(const std::vector<CurvePoint>& curve, const Question& quest
     }
     text.precision(0);
     if (last == LastPoint::hours) {
-        text << "one trap takes more than the " << question.hours << " hours given";
+        text << "one trap takes more of your work than the " << question.hours << " h given";
     } else if (last == LastPoint::money) {
         text << "one trap takes more money before the season than the " << question.budget << " " << currency
              << " given";

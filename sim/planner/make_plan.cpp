@@ -181,6 +181,10 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     std::tie(plan.recommended_low, plan.recommended_high) = numbers_like(report, plan.recommended);
     plan.why_it_stops =
         why_it_stops(plan.curve, plan.recommended, question, last_point(work), scenario.keeper.currency);
+    if (plan.recommended > 0 && plan.curve[k].net.mean < plan.curve[0].net.mean &&
+        std::any_of(scenario.spots.begin(), scenario.spots.end(), [](const Spot& spot) { return spot.must; })) {
+        plan.why_it_stops += "; to hang none would pay better, but spots marked must have their trap";
+    }
     plan.traps = planned_traps(scenario, detail, report);
     plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
     fill_calendars(plan, report, scenario.days());

@@ -118,17 +118,21 @@ std::string plan_table(const Scenario& scenario, const Plan& plan, const Provena
         text += heading("The traps") + traps_to_hang(scenario, plan) + "\n" + traps_worth(scenario, plan);
         text += heading("To build and buy") + shopping(scenario, best);
     }
-    text += the_curve(scenario, plan);
+    if (plan.curve.size() > 1) text += the_curve(scenario, plan);
     if (!best.placement.empty()) {
         text += heading("Why it stops there") + wrapped(why_it_stops(plan));
         text += heading("Odds of a season with " + counted(best.traps, "trap")) + odds(best);
         text += heading("Chance and ignorance") + wrapped(chance_and_ignorance(best.catches));
     }
-    const std::vector<std::string> unknown = unknowns(scenario, plan);
+    const std::vector<std::string> unknown =
+        plan.curve.size() > 1 ? unknowns(scenario, plan) : std::vector<std::string>{};
     if (!unknown.empty()) text += heading("Which unknown matters most") + all_wrapped(unknown);
-    const std::vector<std::string> others = other_terms(scenario, plan);
+    const std::vector<std::string> others =
+        plan.curve.size() > 1 ? other_terms(scenario, plan) : std::vector<std::string>{};
     if (!others.empty()) text += heading("Under other terms") + all_wrapped(others);
-    text += heading("How good the search is") + all_wrapped(search_quality(scenario, plan));
+    if (plan.curve.size() > 1) {
+        text += heading("How good the search is") + all_wrapped(search_quality(scenario, plan));
+    }
     text += heading("What this rests on") + all_wrapped(assumptions(scenario));
     text += heading("Before you climb") + all_wrapped(cautions());
     text += heading("To get these numbers again") + all_wrapped(reproduction(scenario, plan.effort, origin));

@@ -55,6 +55,14 @@ TEST_CASE("plan_table of a plan without traps says so") {
     check_fits(table);
     CHECK(holds(table, "Hang no trap: "));
     CHECK(!holds(table, "The traps ---"));
+    CHECK(!holds(table, "Odds of a season"));
+    CHECK(holds(table, "Catch against cost"));
+    plan.curve.resize(1);  // no trap could be tried: nothing to set side by side
+    const std::string none = plan_table(sample_scenario(), plan);
+    CHECK(holds(none, "Hang no trap: "));
+    for (const char* empty : {"Catch against cost", "Which unknown", "Under other terms", "How good the search"}) {
+        CHECK(!holds(none, empty));
+    }
 }
 
 TEST_CASE("a plan that recommends what is not on its curve is a fault") {

@@ -70,6 +70,11 @@ function showCurve(plan) {
 
 function showSeason(plan) {
   yearChart("season-chart", plan.calendar);
+  if (plan.work.length === 0) {
+    byId("work").previousElementSibling.remove();
+    byId("work").remove();
+    return;
+  }
   byId("work").append(table(["day|", "work|"], plan.work.map((day) => [shown(date(day.date)), day.work])));
 }
 
@@ -95,17 +100,30 @@ function showUnknowns(plan, best) {
   });
 }
 
+// What a plan without traps has nothing to fill with leaves the page: no empty table stands there.
+const leave = (...ids) => ids.forEach((id) => byId(id).closest("section").remove());
+
 (function show() {
   const plan = pageData();
   const best = plan.curve.find((point) => point.traps === plan.recommended_traps);
+  const hangs = plan.traps.length > 0;
+  const tried = plan.curve.length > 1;
   showFigures(plan, best);
-  const drawn = landMap(plan.map, plan.traps.map(pinOf), "trap, numbered as below");
-  showTraps(plan, drawn);
-  showCurve(plan);
+  const drawn = landMap(plan.map, plan.traps.map(pinOf), hangs ? "trap, numbered as below" : undefined);
+  if (hangs) {
+    showTraps(plan, drawn);
+    showOdds(plan, best);
+  } else {
+    leave("cards", "odds");
+  }
+  if (tried) {
+    showCurve(plan);
+    showUnknowns(plan, best);
+    list("others", plan.prose.others);
+    list("search", plan.prose.search);
+  } else {
+    leave("curve", "unknowns", "search");
+  }
   showSeason(plan);
-  showOdds(plan, best);
-  showUnknowns(plan, best);
-  list("others", plan.prose.others);
-  list("search", plan.prose.search);
   endPage({ ...plan, reproduction: plan.prose.reproduction });
 })();
