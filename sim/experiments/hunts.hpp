@@ -1,6 +1,7 @@
 // Skies, swarms and sites that scout experiments and tests share.
 #pragma once
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <vector>
@@ -33,7 +34,8 @@ inline Swarm swarm_number(unsigned n, std::int64_t bees = 11500) {
 
 /// A site of score `log_odds` at `distance_m`, come upon `finding` times as often as an ordinary cavity.
 inline SiteOffer offer(SiteId id, double distance_m, double log_odds, double finding, const ScoutParameters& p) {
-    return {id, distance_m, finding * std::exp(-distance_m / p.search_length_m), log_odds};
+    Cavity ordinary;
+    return {id, distance_m, finding * find_weight(ordinary, distance_m, p), log_odds};
 }
 
 /// A cavity as the season offers it.
@@ -46,7 +48,11 @@ inline std::vector<SiteOffer> natural_sites(const Chance& chance, unsigned n, do
                                             const ScoutParameters& p) {
     Stream stream = chance.stream(Purpose::landscape_cavities, n);
     const double reach_m = search_reach_m(p);
-    const std::int64_t count = poisson(stream, per_km2 * std::numbers::pi * reach_m * reach_m / 1e6);
+    const auto count_in = [&](double radius_m) { return per_km2 * std::numbers::pi * radius_m * radius_m / 1e6; };
+    const double near_m = std::min(reach_m, p.coarse_beyond_m);
+    const std::int64_t near = poisson(stream, count_in(near_m));
+    const std::int64_t count =
+        near + poisson(stream, (count_in(reach_m) - count_in(near_m)) / SiteFinder::coarse_one_in);
     std::vector<SiteOffer> sites;
     for (std::int64_t i = 0; i < count; ++i) {
         Cavity cavity;
@@ -57,8 +63,12 @@ inline std::vector<SiteOffer> natural_sites(const Chance& chance, unsigned n, do
         cavity.shade = stream.uniform();
         cavity.comb = stream.uniform() < 0.3 ? 1 : 0;
         cavity.visibility = stream.uniform();
-        const double distance_m = reach_m * std::sqrt(stream.uniform());
+        const double inner_m = i < near ? 0 : near_m;
+        const double outer_m = i < near ? near_m : reach_m;
+        const double u = stream.uniform();
+        const double distance_m = std::sqrt(inner_m * inner_m + u * (outer_m * outer_m - inner_m * inner_m));
         sites.push_back(offer_of(SiteId{static_cast<std::uint32_t>(i) + 1}, cavity, distance_m, p));
+        sites.back().find_weight *= stands_for(distance_m, p);
     }
     return sites;
 }

@@ -1,4 +1,6 @@
 // Boxes offered to swarms: paired trials of cavity properties, arrays of boxes, the best of five.
+#include <array>
+
 #include "experiments/scouts_setup.hpp"
 
 namespace maybough::experiments {
@@ -103,14 +105,25 @@ std::vector<Finding> lures(const Parameters& parameters, std::uint32_t seed) {
     const Taken comb = side_by_side(box(31, 1), combed, p, seed);
     const Taken used = side_by_side(combed_and_lured, combed, p, seed);
     const Taken both = side_by_side(combed_and_lured, box(31, 1), p, seed);
-    const std::string schmidt_2001 = "Schmidt 2001, Honey bee swarm selection of nest cavities (and a letter on 1990)";
+    const std::string schmidt_2001 =
+        "Schmidt 2001, Attractant or pheromone: the case of Nasonov secretion and honeybee swarms";
+    const std::string free_1981 =
+        "Free, Pickett, Ferguson and Smith 1981, Synthetic pheromones to attract honeybee (Apis mellifera) swarms";
+    Finding caged = against_count("used hive lured taken before one without lure, caged swarms, share", 19, 20,
+                                  used.share(), used.moved, free_1981);
+    caged.footing = Footing::independent;
+    Finding new_hives = against_count("new hive lured taken before one without lure, share", 20, 20, bare.share(),
+                                      bare.moved, free_1981 + "; caged swarms");
+    new_hives.footing = Footing::independent;
     return {against_count("lured box taken before a bare one, share", 19, 23, bare.share(), bare.moved,
                           "Schmidt 1994, Attraction of reproductive honey bee swarms to artificial nests by Nasonov "
                           "pheromone"),
             against_count("lured box taken before one with old comb and no lure, share", 13, 16, comb.share(),
                           comb.moved, schmidt_2001),
-            against_count("used box with comb, lured, taken before one without lure, share", 19, 20, used.share(),
-                          used.moved, schmidt_2001),
+            new_hives,
+            caged,
+            against_count("used hive lured taken before one without lure, free swarms, share", 12, 12, used.share(),
+                          used.moved, free_1981),
             judged("lured box with comb taken before a lured one without, share", "no synergy", both, 0.4, 0.6,
                    "even to within ten points", schmidt_2001)};
 }
@@ -146,6 +159,32 @@ std::vector<Finding> places(const Parameters& parameters, std::uint32_t seed) {
                "even to within ten points", morse)};
 }
 
+/// Boxes within sight of each other are judged alike: they share the swarm's taste.
+std::vector<Finding> like_boxes(const Parameters& parameters, std::uint32_t seed) {
+    const ScoutParameters& p = parameters.scouts;
+    const auto sky = fine_sky(15);
+    std::vector<double> longer_h;
+    for (unsigned n = 0; n < 500; ++n) {
+        std::array<double, 2> hours{};
+        for (const unsigned boxes : {1U, 5U}) {
+            // As many finds in all, so that only the number of equals differs.
+            std::vector<SiteOffer> sites;
+            for (unsigned i = 0; i < boxes; ++i) {
+                sites.push_back(offer({trap_bit | i}, box_distance_m, 0, within_sight / boxes, p));
+                sites.back().taste_key = trap_bit;
+            }
+            hours[boxes == 5] = hunt(swarm_number(n), sites, sky, p, Chance{seed, 0}).scouting_h;
+        }
+        longer_h.push_back(hours[1] - hours[0]);
+    }
+    const double se = error_of_mean(longer_h);
+    return {{"hours by which five like boxes in sight of each other delay a swarm, against one found as often, mean",
+             "h", "longer", mean(longer_h), se, 3 * se, 1e3, "longer by at least three standard errors",
+             "Reina et al. 2018, Psychophysical laws and the superorganism: time to decide rises with the number of "
+             "options",
+             Footing::independent, ""}};
+}
+
 std::vector<Finding> best_of_five(const Parameters& parameters, std::uint32_t seed) {
     // Cold winters; boxes in plain sight 250 m off, none within sight of another.
     ScoutParameters p = parameters.scouts;
@@ -167,6 +206,7 @@ std::vector<Experiment> box_trials() {
     return {{"volumes", "scouts", "boxes of different volume offered to 400 to 800 swarms", volumes},
             {"lures-and-comb", "scouts", "lured, bare and combed boxes offered to 400 swarms", lures},
             {"height-and-facing", "scouts", "boxes that differ in one property offered to 400 swarms", places},
+            {"like-boxes", "scouts", "five boxes alike in sight of each other or one, 500 swarms", like_boxes},
             {"best-of-five", "scouts", "one box of 40 l and four of 15 l on an island, 500 swarms", best_of_five}};
 }
 

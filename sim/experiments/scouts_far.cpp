@@ -18,6 +18,8 @@ const char* const schneider =
 ScoutParameters african(ScoutParameters p) {
     p.volume_coefficient = 0;
     p.search_length_m = 2700;
+    p.far_search_share = 0;
+    p.farthest_find_m = 16200;
     p.find_chance = 0.001;
     p.recruit_length_m = 12000;
     return p;
@@ -84,11 +86,12 @@ std::vector<Finding> directions(const Parameters& parameters, std::uint32_t seed
     for (unsigned n = 0; n < 160; ++n) {
         const Chance chance{seed, n};
         const DrawnLand drawn = draw_land(land, {}, parameters.landscape, chance);
-        const SiteFinder finder(drawn.cavities, search_reach_m(p));
+        const SiteFinder finder(drawn.cavities, search_reach_m(p), p.coarse_beyond_m);
         std::vector<SiteOffer> sites;
         for (const std::uint32_t index : finder.near({})) {
             const NaturalSite& site = drawn.cavities[index];
             sites.push_back(offer_of(site.id, site.cavity, distance_m({}, site.at), p));
+            sites.back().find_weight *= stands_for(sites.back().distance_m, p);
         }
         const HuntResult result = hunt(swarm_number(n), sites, sky, p, chance);
         if (result.outcome != HuntOutcome::moved) continue;
@@ -106,10 +109,53 @@ std::vector<Finding> directions(const Parameters& parameters, std::uint32_t seed
              "Villa 2004, Swarming behavior of honey bees in southeastern Louisiana", Footing::independent, ""}};
 }
 
+double share_within(const std::vector<double>& values, double low, double high) {
+    double count = 0;
+    for (const double value : values) count += value >= low && value <= high ? 1 : 0;
+    return count / static_cast<double>(values.size());
+}
+
+/// Homes and the homeless, in country with many hollows and with few.
+std::vector<Finding> new_homes(const Parameters& parameters, std::uint32_t seed) {
+    const ScoutParameters& p = parameters.scouts;
+    constexpr unsigned swarms = 600;
+    const auto sky = fine_sky(20);
+    std::vector<double> homes_m;
+    double homeless_open = 0;
+    for (const double per_km2 : {5.0, 1.0}) {
+        for (unsigned n = 0; n < swarms; ++n) {
+            const Chance chance{seed, n};
+            const auto sites = natural_sites(chance, n, per_km2, p);
+            const HuntResult result = hunt(swarm_number(n), sites, sky, p, chance);
+            const bool moved = result.outcome == HuntOutcome::moved;
+            if (per_km2 < 2) homeless_open += moved ? 0 : 1.0 / swarms;
+            if (moved) homes_m.push_back(sites[result.site.value - 1].distance_m);
+        }
+    }
+    std::sort(homes_m.begin(), homes_m.end());
+    const auto at = [&](double share) {
+        return homes_m[static_cast<std::size_t>(share * static_cast<double>(homes_m.size() - 1))];
+    };
+    const std::string villa =
+        "Villa 2004, Swarming behavior of honey bees (Hymenoptera: Apidae) in southeastern Louisiana; Lindauer 1955, "
+        "Schwarmbienen auf Wohnungssuche";
+    const double mostly = share_within(homes_m, 500, 3000);
+    return {{"distance of the new home, median, five hollows a square km or one", "m", "mostly 500 to 3000", at(0.5), 0,
+             500, 3000, "within what most were", villa, Footing::calibrated, ""},
+            {"homes 0.5 to 3 km away, share", "", "most", mostly, share_error(mostly, 2 * swarms), 0.5, 1,
+             "more than half", villa, Footing::calibrated, ""},
+            {"distance of the new home that one swarm in a hundred exceeds", "m", "about 10 000 at most", at(0.99), 0,
+             4000, 10000, "kilometres, and not beyond the farthest", villa, Footing::calibrated, ""},
+            {"swarms that find no home in open country, one hollow a square km, share", "", "0.01 to 0.05",
+             homeless_open, share_error(homeless_open, swarms), 0, 0.05, "no more than the largest share given",
+             "common practice, no published source", Footing::calibrated, ""}};
+}
+
 }  // namespace
 
 std::vector<Experiment> far_searching_hunts() {
     return {{"directions", "scouts", "160 swarms in even woodland, each land drawn anew", directions},
+            {"new-homes", "scouts", "600 swarms among five hollows a square km, and 600 among one", new_homes},
             {"far-searching", "scouts", "200 swarms whose scouts search kilometres away", far_searching}};
 }
 

@@ -132,19 +132,24 @@ struct TrapSetting {
 };
 using Placement = std::vector<TrapSetting>;
 
-/// Sites near a point: a uniform grid over the plane; answers in a fixed order (by site id).
+/// Sites near a point: a uniform grid over the plane; answers in a fixed order (by site id). Beyond `coarse_beyond_m`
+/// one site in coarse_one_in, picked by its id, stands for all.
 class SiteFinder {
   public:
-    explicit SiteFinder(std::span<const NaturalSite> sites, double reach_m);
-    /// Indices into `sites` of all within reach_m of p, in increasing id.
+    static constexpr std::uint32_t coarse_one_in = 8;
+    explicit SiteFinder(std::span<const NaturalSite> sites, double reach_m, double coarse_beyond_m = 1e9);
+    /// Indices into `sites` of all within coarse_beyond_m of p, and of those that stand for others within reach_m, in
+    /// increasing id.
     std::vector<std::uint32_t> near(Point p) const;
 
   private:
     std::vector<Point> at_;           ///< by rank, that is in increasing id
     std::vector<std::uint32_t> ids_;  ///< index into the sites, by rank
+    std::vector<bool> for_others_;    ///< by rank: stands for others that are far
     std::vector<std::uint32_t> cell_start_;
     std::vector<std::uint32_t> cell_items_;
     double reach_m_ = 0;
+    double coarse_beyond_m_ = 1e9;
     double square_m_ = 1;
     double origin_x_m_ = 0;
     double origin_y_m_ = 0;

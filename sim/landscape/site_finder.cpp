@@ -1,4 +1,4 @@
-// Sites near a point: a uniform grid with squares as wide as the reach; answers in increasing id.
+// Sites near a point: a uniform grid of squares; answers in increasing id.
 #include <algorithm>
 #include <cmath>
 #include <numeric>
@@ -10,14 +10,25 @@ namespace maybough::landscape {
 namespace {
 /// Squares on a side at most, so that a tiny reach over a wide land does not ask for much memory.
 constexpr double most_squares = 512;
+/// Squares are no wider than this, so that near sites are found without looking through all far ones.
+constexpr double widest_square_m = 1500;
+
+/// Whether this site stands for others far from it. Ids number squares of the plane, so their bits are mixed first.
+bool stands_for_others(SiteId id) {
+    return ((id.value * 2654435769U) >> 16U) % SiteFinder::coarse_one_in == 0;
+}
 }  // namespace
 
-SiteFinder::SiteFinder(std::span<const NaturalSite> sites, double reach_m) : reach_m_(reach_m) {
+SiteFinder::SiteFinder(std::span<const NaturalSite> sites, double reach_m, double coarse_beyond_m)
+    : reach_m_(reach_m), coarse_beyond_m_(coarse_beyond_m) {
     ids_.resize(sites.size());
     std::iota(ids_.begin(), ids_.end(), 0U);
     std::sort(ids_.begin(), ids_.end(), [&](std::uint32_t a, std::uint32_t b) { return sites[a].id < sites[b].id; });
     at_.reserve(sites.size());
-    for (const std::uint32_t index : ids_) at_.push_back(sites[index].at);
+    for (const std::uint32_t index : ids_) {
+        at_.push_back(sites[index].at);
+        for_others_.push_back(stands_for_others(sites[index].id));
+    }
     if (at_.empty() || !(reach_m >= 0)) return;
 
     const auto [west, east] =
@@ -27,7 +38,7 @@ SiteFinder::SiteFinder(std::span<const NaturalSite> sites, double reach_m) : rea
     origin_x_m_ = west->x_m;
     origin_y_m_ = south->y_m;
     const double widest_m = std::max(east->x_m - origin_x_m_, north->y_m - origin_y_m_);
-    square_m_ = std::max({reach_m, widest_m / most_squares, 1.0});
+    square_m_ = std::max({std::min(reach_m, widest_square_m), widest_m / most_squares, 1.0});
     columns_ = static_cast<int>((east->x_m - origin_x_m_) / square_m_) + 1;
     rows_ = static_cast<int>((north->y_m - origin_y_m_) / square_m_) + 1;
 
@@ -62,7 +73,11 @@ std::vector<std::uint32_t> SiteFinder::near(Point p) const {
             const auto square =
                 static_cast<std::size_t>(row) * static_cast<std::size_t>(columns_) + static_cast<std::size_t>(column);
             for (std::uint32_t i = cell_start_[square]; i < cell_start_[square + 1]; ++i) {
-                if (distance_m(at_[cell_items_[i]], p) <= reach_m_) found.push_back(cell_items_[i]);
+                const std::uint32_t rank = cell_items_[i];
+                const double away_m = distance_m(at_[rank], p);
+                if (away_m <= coarse_beyond_m_ || for_others_[rank]) {
+                    if (away_m <= reach_m_) found.push_back(rank);
+                }
             }
         }
     }

@@ -6,7 +6,7 @@
 // clang-format off
 #define MAYBOUGH_LANDSCAPE_EXTENT_ROWS(ROW) \
     ROW(margin_m, "m", 3000, 0, 12000, fixed, 2000, 6000, derived, "settling distance median 1 km, 95 % below 5 km; Villa 2004, Kohl and Rutschmann 2018", "width of the land beyond the area's edge whose colonies are simulated, since their swarms come in") \
-    ROW(cavity_margin_m, "m", 1000, 0, 6000, fixed, 500, 3000, derived, "distances danced, median 470 m; Kohl and Rutschmann 2018", "further width in which cavities are drawn, so that swarms at the margin's edge find rivals all round") \
+    ROW(cavity_margin_m, "m", 3000, 0, 12000, fixed, 1000, 6000, derived, "settling distance median 1 km; Villa 2004, Kohl and Rutschmann 2018", "further width in which cavities are drawn, so that swarms at the margin's edge find rivals all round") \
     ROW(flight_range_m, "m", 1500, 250, 5000, fixed, 800, 2500, from_memory, "Visscher and Seeley 1982, Foraging strategy of honeybee colonies in a temperate deciduous forest", "radius over which a colony's forage is averaged")
 
 #define MAYBOUGH_LANDSCAPE_COLONY_ROWS(ROW) \

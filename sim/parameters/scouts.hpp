@@ -8,9 +8,12 @@
     ROW(scout_share, "1", 0.05, 0.005, 0.2, fixed, 0.03, 0.06, published, "Seeley, Morse and Visscher 1979; Seeley and Chilcott 2015: 3-5 % of a swarm visit the chosen site", "share of the swarm's bees that scout for a home") \
     ROW(scouts_min, "1", 40, 5, 512, fixed, 20, 100, assumed, "", "scouts of the smallest swarm") \
     ROW(scouts_max, "1", 500, 5, 512, fixed, 300, 500, published, "Seeley, Morse and Visscher 1979: 300-500 scouts", "scouts of the largest swarm") \
-    ROW(search_length_m, "m", 350, 50, 5000, ratio, 200, 700, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find falls by the factor e") \
-    ROW(search_reach_lengths, "1", 6, 2, 12, fixed, 5, 8, assumed, "", "search lengths beyond which nothing is found") \
-    ROW(find_chance, "1", 0.00035, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by the house-hunts of `maybough verify`", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
+    ROW(search_length_m, "m", 350, 50, 5000, ratio, 200, 700, derived, "Kohl and Rutschmann 2018, median 470 m danced near Gottingen; Seeley and Buhrman 1999", "distance over which the chance of a find near the swarm falls by the factor e") \
+    ROW(far_search_share, "1", 0.35, 0, 1, fixed, 0.15, 0.5, fitted, "Villa 2004: new homes 0.2 to about 10 km away; Lindauer 1955; fitted by the house-hunts of `maybough verify`", "share of the search effort that goes to far flights") \
+    ROW(far_search_length_m, "m", 2500, 50, 10000, fixed, 1500, 4000, fitted, "Villa 2004: new homes 0.2 to about 10 km away; Lindauer 1955; fitted by the house-hunts of `maybough verify`", "distance over which the chance of a find on far flights falls by the factor e") \
+    ROW(farthest_find_m, "m", 8000, 300, 40000, fixed, 6000, 12000, derived, "Villa 2004: to about 10 km", "distance beyond which nothing is found") \
+    ROW(coarse_beyond_m, "m", 1500, 0, 40000, fixed, 1500, 1500, derived, "a rule of arithmetic: one swarm finds any one of those cavities very seldom", "distance from the swarm beyond which one natural cavity in eight stands for eight") \
+    ROW(find_chance, "1", 0.00043, 0, 0.05, fixed, 0.0001, 0.001, fitted, "Seeley and Buhrman 1999, Schneider 1995: about 12 sites advertised; fitted by the house-hunts of `maybough verify`", "chance that one search flight comes upon an ordinary cavity close by, at the search length find_length_m") \
     ROW(find_length_m, "m", 350, 50, 5000, fixed, 350, 350, derived, "search length for which the chance of a find holds; over a longer one the same effort is spread thinner", "search length at which find_chance holds") \
     ROW(company_find_gain, "1", 0.1, 0, 1, fixed, 0, 0.3, assumed, "Seeley 2010, from memory: bees at the entrance fan scent and draw others; size assumed", "share by which each bee outside a site raises the chance that a searching scout of her swarm comes upon it, up to a quorum's bees") \
     ROW(early_flights, "1", 1, 0, 6, fixed, 0, 3, from_memory, "Lindauer 1955; Rangel, Griffin and Seeley 2010: some scouts look at sites in the days before the swarm leaves", "search flights of each scout before the swarm left its hive; she knows what she found when it hangs") \
@@ -23,8 +26,8 @@
     ROW(height_low_m, "m", 1, 0, 3, fixed, 1, 1, published, "Seeley and Morse 1978", "low height of the published comparison") \
     ROW(height_full_m, "m", 5, 2, 20, fixed, 4, 7, published, "Seeley and Morse 1978", "height from which more is no better") \
     ROW(facing_log_odds, "1", 0.7, -2, 4, additive, -0.06, 1.46, fitted, "Seeley and Morse 1978: south over north; see tools/fit_traps", "log-odds of an entrance facing the midday sun against one facing away") \
-    ROW(comb_log_odds, "1", 0.73, -2, 4, additive, 0.01, 1.45, fitted, "Schmidt 2001, Kohl et al. 2022; see tools/fit_traps", "log-odds of old comb against none where there is no lure") \
-    ROW(lure_log_odds, "1", 1.84, 0, 5, additive, 1.09, 2.59, fitted, "Schmidt 1994, 2001; see tools/fit_traps", "log-odds of a fresh slow-release lure against none, finding and judging together") \
+    ROW(comb_log_odds, "1", 0.52, -2, 4, additive, -0.19, 1.24, fitted, "Schmidt 2001, Kohl et al. 2022, Free et al. 1981; see tools/fit_traps", "log-odds of old comb against none where there is no lure") \
+    ROW(lure_log_odds, "1", 2.10, 0, 5, additive, 1.34, 2.87, fitted, "Free et al. 1981, Schmidt 1994, 2001; see tools/fit_traps", "log-odds of a fresh slow-release lure against none, finding and judging together") \
     ROW(lure_finding_share, "1", 0.5, 0, 1, fixed, 0.2, 0.8, assumed, "paired counts mix finding and choosing", "share of the lure's effect that acts by easier finding") \
     ROW(shade_log_odds, "1", 0.7, -2, 4, additive, -0.06, 1.46, fitted, "Seeley, Morse and Nowogrodzki 1989; see tools/fit_traps", "log-odds of full shade against full sun") \
     ROW(dryness_log_odds, "1", 0, -1, 2, fixed, 0, 0.5, published, "Seeley and Morse 1978: no preference shown", "log-odds of a dry cavity against a wet one") \
@@ -44,16 +47,15 @@
     ROW(retire_rest_min, "min", 90, 2, 480, fixed, 30, 180, assumed, "", "mean rest of a scout that gave a site up") \
     ROW(follow_half_share, "1", 0.1, 0.001, 2, fixed, 0.05, 0.2, fitted, "Villa 2004: 20 daylight hours of house-hunting; fitted by the house-hunts of `maybough verify`", "dancers, as a share of all scouts, at which half of the uncommitted scouts follow a dance rather than search") \
     ROW(recruit_success, "1", 0.7, 0.05, 1, fixed, 0.4, 0.8, assumed, "", "share of recruits that find a place close by") \
-    ROW(recruit_length_m, "m", 4000, 200, 20000, fixed, 2000, 8000, assumed, "", "distance over which the recruits' success falls by the factor e") \
+    ROW(recruit_length_m, "m", 8000, 200, 20000, fixed, 4000, 12000, assumed, "", "distance over which the recruits' success falls by the factor e") \
     ROW(first_visit_min, "min", 20, 2, 180, fixed, 15, 60, derived, "Seeley 2019: about an hour on the first visit of a finder", "mean duration of a scout's first visit") \
     ROW(visit_min, "min", 7, 1, 120, fixed, 5, 15, assumed, "", "mean duration of a later visit") \
     ROW(home_min, "min", 50, 0.5, 120, fixed, 10, 60, assumed, "", "mean pause at the cluster between a dance and the next visit") \
     ROW(switch_chance, "1", 0.06, 0, 1, fixed, 0.02, 0.2, derived, "Seeley 2003: 23 of 27 losers retired before following a rival", "share of a returning scout's chance to follow that goes to following a rival before she has retired") \
     ROW(break_retire_chance, "1", 0.05, 0, 1, fixed, 0, 0.2, assumed, "", "chance that a scout gives her site up over a night or a spell without flight") \
     ROW(stop_chance, "1", 0.2, 0, 1, fixed, 0.05, 0.4, assumed, "Seeley et al. 2012", "chance that a dancer leaving the floor gives another one an effective stop signal, if she dances for another site") \
-    ROW(quorum_outside, "1", 15, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum in a large swarm") \
+    ROW(quorum_outside, "1", 15, 2, 100, fixed, 10, 15, published, "Seeley and Visscher 2003: piping begins with 10-15 bees outside", "scouts seen together outside a site that make a quorum in a swarm with scouts_max scouts; fewer scouts in proportion") \
     ROW(quorum_least, "1", 5, 1, 50, fixed, 3, 8, assumed, "", "quorum of the smallest swarms") \
-    ROW(quorum_scout_share, "1", 0.03, 0, 1, fixed, 0.02, 0.05, assumed, "", "quorum of smaller swarms as a share of their scouts, up to that of large ones") \
     ROW(outside_share, "1", 0.25, 0.05, 1, fixed, 0.23, 0.5, derived, "Seeley and Visscher 2003, 2009 account: 15 outside, 30-50 inside, so 15 of 45 to 65", "chance that a visitor is outside") \
     ROW(warm_up_min, "min", 60, 5, 240, fixed, 40, 80, published, "Seeley and Buhrman 1999; Seeley, Visscher and Passino 2006", "piping and warming between the quorum and lift-off") \
     ROW(swarm_flight_ms, "m/s", 2.5, 0.5, 8, fixed, 2, 3, from_memory, "Seeley, Morse and Visscher 1979; Beekman et al. 2006", "speed of the flying swarm") \

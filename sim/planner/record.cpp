@@ -40,7 +40,7 @@ std::vector<SiteOffer> natural_sites(const Backdrop& backdrop, const Swarm& swar
         if (backdrop.cavity_free_h[index] > hour_of_year(swarm.day, swarm.hour)) continue;
         const NaturalSite& site = backdrop.land.cavities[index];
         const double away_m = distance_m(swarm.at, site.at);
-        const double weight = find_weight(site.cavity, away_m, parameters);
+        const double weight = stands_for(away_m, parameters) * find_weight(site.cavity, away_m, parameters);
         if (weight > 0) sites.push_back({site.id, away_m, weight, backdrop.cavity_log_odds[index]});
     }
     return sites;
@@ -114,7 +114,8 @@ std::vector<SiteOffer> open_traps(const Desk& desk, const Swarm& swarm) {
         const double weight = find_weight(cavity, away_m, desk.parameters.scouts);
         const bool south = desk.scenario.land.centre.latitude_deg < 0;
         if (weight > 0) {
-            offers.push_back({trap.site, away_m, weight, site_log_odds(cavity, desk.parameters.scouts, south)});
+            const double log_odds = site_log_odds(cavity, desk.parameters.scouts, south);
+            offers.push_back({trap.site, away_m, weight, log_odds, 0, 1e9, shared_taste(trap.at, log_odds)});
         }
     }
     return offers;

@@ -50,7 +50,8 @@ void open_sites(HuntState& state, std::span<const SiteOffer> offers, const Swarm
         site.find_below = bound;
         site.recruit_below = chance_below(p.recruit_success * std::exp(-offer.distance_m / p.recruit_length_m));
         site.travel_ticks = static_cast<float>(offer.distance_m / p.flight_ms / 60 * ticks_per_minute);
-        Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day, offer.id.value);
+        Stream taste = chance.stream(Purpose::scout_assess, swarm.id, swarm.day,
+                                     offer.taste_key != 0 ? offer.taste_key : offer.id.value);
         const double liking = offer.log_odds + p.distance_log_odds_per_km * offer.distance_m / 1000 +
                               p.taste_sd * static_cast<double>(state.laws->normal[taste.word() >> 24U]);
         site.first_runs = static_cast<float>(p.first_dance_runs * std::exp(p.dance_slope * liking));
@@ -85,7 +86,8 @@ void send_out(HuntState& state, const ScoutParameters& p) {
 }  // namespace
 
 std::int32_t quorum_of(double scouts, const ScoutParameters& p) {
-    const double quorum = std::min(p.quorum_outside, std::max(p.quorum_least, p.quorum_scout_share * scouts));
+    const double most = std::min(std::max(p.scouts_max, p.scouts_min), static_cast<double>(max_scouts));
+    const double quorum = std::max(p.quorum_least, p.quorum_outside * std::min(1.0, scouts / most));
     return static_cast<std::int32_t>(std::lround(quorum));
 }
 

@@ -23,6 +23,10 @@ double find_weight(const Cavity& cavity, double distance_m, const ScoutParameter
 /// Distance beyond which a site cannot be found: find_weight is exactly zero there.
 double search_reach_m(const ScoutParameters& parameters);
 
+/// How many natural cavities one at this distance stands for (see SiteFinder): its find_weight is to be multiplied by
+/// it.
+double stands_for(double distance_m, const ScoutParameters& parameters);
+
 /// One site as offered to one swarm. Offers come in increasing SiteId; those with zero find_weight may be left out
 /// without changing a bit of the outcome.
 struct SiteOffer {
@@ -30,8 +34,9 @@ struct SiteOffer {
     double distance_m = 0;
     double find_weight = 0;
     double log_odds = 0;
-    double open_from_h = 0;     ///< hours since the swarm hung; before it the site is tenanted
-    double open_until_h = 1e9;  ///< from then on it is taken by others
+    double open_from_h = 0;       ///< hours since the swarm hung; before it the site is tenanted
+    double open_until_h = 1e9;    ///< from then on it is taken by others
+    std::uint32_t taste_key = 0;  ///< what this swarm sees beyond the score is drawn for this key; 0: for the id
 };
 
 enum class HuntOutcome {
@@ -134,6 +139,9 @@ void find_bounds(std::span<const SiteOffer> sites, const ScoutParameters& parame
 /// swarm, luck and sky are the caller's care. Sites that it never came upon may come, go or change, as long as none of
 /// its draws falls on them.
 bool same_hunt(const HuntWitness& witness, std::span<const SiteOffer> sites, const ScoutParameters& parameters);
+
+/// The taste_key of a trap: traps of the same score in one square of 100 m are liked or disliked together.
+std::uint32_t shared_taste(Point at, double log_odds);
 
 /// Scouts seen together outside a site that make a quorum, in a swarm with so many scouts.
 std::int32_t quorum_of(double scouts, const ScoutParameters& parameters);

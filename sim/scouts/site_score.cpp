@@ -39,7 +39,11 @@ double site_log_odds(const Cavity& cavity, const ScoutParameters& p, bool polewa
 }
 
 double search_reach_m(const ScoutParameters& p) {
-    return p.search_reach_lengths * p.search_length_m;
+    return p.farthest_find_m;
+}
+
+double stands_for(double distance_m, const ScoutParameters& p) {
+    return distance_m > p.coarse_beyond_m ? SiteFinder::coarse_one_in : 1;
 }
 
 double find_weight(const Cavity& cavity, double distance_m, const ScoutParameters& p) {
@@ -48,8 +52,22 @@ double find_weight(const Cavity& cavity, double distance_m, const ScoutParameter
     const double conspicuous_ln =
         std::log(p.visibility_find_ratio) * (cavity.visibility - 0.5) + p.lure_log_odds * p.lure_finding_share * lure;
     // The same search effort over a wider circle is spread thinner: exp(-d / L) integrates to 2 pi L^2 over the plane.
-    const double thinning = (p.find_length_m / p.search_length_m) * (p.find_length_m / p.search_length_m);
-    return thinning * std::exp(conspicuous_ln - distance_m / p.search_length_m);
+    const auto flights = [&](double length_m) {
+        const double thinning = (p.find_length_m / length_m) * (p.find_length_m / length_m);
+        return thinning * std::exp(-distance_m / length_m);
+    };
+    const double near = (1 - p.far_search_share) * flights(p.search_length_m);
+    const double far = p.far_search_share > 0 ? p.far_search_share * flights(p.far_search_length_m) : 0;
+    return std::exp(conspicuous_ln) * (near + far);
+}
+
+std::uint32_t shared_taste(Point at, double log_odds) {
+    constexpr double square_m = 100;
+    const auto step = [](double value) { return static_cast<std::uint32_t>(static_cast<std::int64_t>(value)); };
+    const std::uint32_t column = step(std::floor(at.x_m / square_m)) & 0x3ffU;
+    const std::uint32_t row = step(std::floor(at.y_m / square_m)) & 0x3ffU;
+    const std::uint32_t score = step(std::floor(16 * log_odds)) & 0x3ffU;
+    return trap_bit | (column << 20U) | (row << 10U) | score;
 }
 
 }  // namespace maybough::scouts

@@ -45,7 +45,7 @@ std::vector<SiteOffer> natural_offers(const Backdrop& backdrop, const Swarm& swa
         if (backdrop.cavity_free_h[index] > hours_at(swarm.day, swarm.hour)) continue;
         const NaturalSite& site = backdrop.land.cavities[index];
         const double away_m = distance_m(swarm.at, site.at);
-        const double weight = find_weight(site.cavity, away_m, parameters);
+        const double weight = stands_for(away_m, parameters) * find_weight(site.cavity, away_m, parameters);
         if (weight > 0) offers.push_back({site.id, away_m, weight, backdrop.cavity_log_odds[index]});
     }
     return offers;
@@ -77,7 +77,7 @@ Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, 
         land.cavities.push_back(dead_nest(drawn));
         free_h.push_back(hours_at(died_on, 0) + 24 * parameters.scouts.robbed_days);
     }
-    SiteFinder finder(land.cavities, search_reach_m(parameters.scouts));
+    SiteFinder finder(land.cavities, search_reach_m(parameters.scouts), parameters.scouts.coarse_beyond_m);
     Backdrop backdrop{std::move(sky), std::move(land), std::move(swarms), {}, std::move(free_h), {}, std::move(finder),
                       died,           swarmed};
     for (const NaturalSite& site : backdrop.land.cavities) {

@@ -38,9 +38,11 @@ void must_lie_within(const Changeable& what, double value) {
 }
 
 /// The offer of a cavity that stands where it stands and has changed.
-SiteOffer offered_anew(SiteOffer offer, const Cavity& cavity, const Scenario& scenario, const Parameters& parameters) {
+SiteOffer offered_anew(SiteOffer offer, Point at, const Cavity& cavity, const Scenario& scenario,
+                       const Parameters& parameters) {
     offer.find_weight = find_weight(cavity, offer.distance_m, parameters.scouts);
     offer.log_odds = site_log_odds(cavity, parameters.scouts, scenario.land.centre.latitude_deg < 0);
+    if (is_trap(offer.id)) offer.taste_key = shared_taste(at, offer.log_odds);
     return offer;
 }
 
@@ -101,7 +103,7 @@ HuntScene with_change(const HuntScene& scene, std::size_t site, const std::strin
         second.at = {trap.at.x_m + value, trap.at.y_m};
         second.offer.id = trap_site(second.at);
         second.offer.distance_m = distance_m(scene.swarm.at, second.at);
-        second.offer = offered_anew(second.offer, second.cavity, scenario, parameters);
+        second.offer = offered_anew(second.offer, second.at, second.cavity, scenario, parameters);
         second.trap = -1;
         const auto place = std::find_if(changed.sites.begin(), changed.sites.end(),
                                         [&](const SceneSite& each) { return !(each.offer.id < second.offer.id); });
@@ -112,7 +114,7 @@ HuntScene with_change(const HuntScene& scene, std::size_t site, const std::strin
         return changed;
     }
     trap.cavity.*(what.field) = value;
-    trap.offer = offered_anew(trap.offer, trap.cavity, scenario, parameters);
+    trap.offer = offered_anew(trap.offer, trap.at, trap.cavity, scenario, parameters);
     return changed;
 }
 

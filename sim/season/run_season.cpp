@@ -74,8 +74,9 @@ std::vector<SiteOffer> offers_to(const SeasonState& season, const Swarm& swarm, 
         const Window open = open_window(trap, now_h, season.emptied_h[t]);
         // What closes after the longest hunt closes never for this one: the same hunt, whatever the day of taking down.
         const double closes_h = open.until_h - now_h > longest_h ? forever_h : open.until_h - now_h;
-        offers.push_back({trap.site, away_m, weight, site_log_odds(cavity, season.parameters.scouts, south),
-                          open.from_h - now_h, closes_h});
+        const double log_odds = site_log_odds(cavity, season.parameters.scouts, south);
+        offers.push_back(
+            {trap.site, away_m, weight, log_odds, open.from_h - now_h, closes_h, shared_taste(trap.at, log_odds)});
     }
     return offers;
 }

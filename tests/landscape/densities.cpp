@@ -85,7 +85,8 @@ TEST_CASE("the variance of counts is Poisson's") {
     }
     const double mean = sum / n;
     const double variance = (squares - n * mean * mean) / (n - 1);
-    const double expected = parameters.cavity_woodland_per_km2 * M_PI * 25;
+    const double radius_km = 1 + (parameters.margin_m + parameters.cavity_margin_m) / 1000;
+    const double expected = parameters.cavity_woodland_per_km2 * M_PI * radius_km * radius_km;
     CHECK(std::abs(variance - expected) < z * std::sqrt((expected + 2 * expected * expected) / n));
 }
 

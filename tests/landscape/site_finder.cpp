@@ -56,3 +56,21 @@ TEST_CASE("an empty land and a single site are found as such") {
     CHECK(SiteFinder(one, 100).near({10, 100}).size() == 1);
     CHECK(SiteFinder(one, 100).near({10, 110.5}).empty());
 }
+
+TEST_CASE("far from the point one site in eight stands for all, whatever the point; near ones are all there") {
+    const std::vector<NaturalSite> sites = scattered(20000, 6000);
+    const SiteFinder all(sites, 5000);
+    const SiteFinder finder(sites, 5000, 1500);
+    const std::vector<std::uint32_t> from_here = finder.near({0, 0});
+    double near = 0;
+    double far = 0;
+    double all_far = 0;
+    for (const std::uint32_t index : from_here) (distance_m(sites[index].at, {0, 0}) <= 1500 ? near : far) += 1;
+    for (const std::uint32_t index : all.near({0, 0})) {
+        (distance_m(sites[index].at, {0, 0}) <= 1500 ? near : all_far) +=
+            distance_m(sites[index].at, {0, 0}) <= 1500 ? -1 : 1;
+    }
+    CHECK(near == 0);
+    const double expected = all_far / SiteFinder::coarse_one_in;
+    CHECK(std::abs(far - expected) < 4 * std::sqrt(expected));  // binomial of one in eight, z = 4
+}

@@ -1,6 +1,8 @@
 // The cavity score term by term, and how easily a cavity is found.
 #include <doctest/doctest.h>
 
+#include <cmath>
+
 #include "scouts/scouts.hpp"
 
 using namespace maybough;
@@ -64,21 +66,56 @@ TEST_CASE("the lure's whole effect is split between finding and judging") {
     CHECK(found == doctest::Approx(p.lure_log_odds * p.lure_finding_share));
 }
 
-TEST_CASE("finding falls by the factor e over the search length and is exactly zero at the reach") {
-    const ScoutParameters p;
+TEST_CASE("finding falls off over the near and the far search length and is exactly zero at the reach") {
+    ScoutParameters p;
     const Cavity cavity = best_bare();
-    CHECK(find_weight(cavity, 100 + p.search_length_m, p) / find_weight(cavity, 100, p) ==
-          doctest::Approx(std::exp(-1.0)));
     CHECK(find_weight(cavity, search_reach_m(p), p) == 0);
     CHECK(find_weight(cavity, search_reach_m(p) + 1, p) == 0);
     CHECK(find_weight(cavity, search_reach_m(p) - 1, p) > 0);
+    // Far out only far flights count, and the chance falls by the factor e over their length.
+    CHECK(find_weight(cavity, 4000 + p.far_search_length_m, p) / find_weight(cavity, 4000, p) ==
+          doctest::Approx(std::exp(-1.0)).epsilon(0.01));
     Cavity hidden = cavity;
     hidden.visibility = 0;
     Cavity plain = cavity;
     plain.visibility = 1;
     CHECK(find_weight(plain, 300, p) / find_weight(hidden, 300, p) == doctest::Approx(p.visibility_find_ratio));
+    p.far_search_share = 0;
+    CHECK(find_weight(cavity, 100 + p.search_length_m, p) / find_weight(cavity, 100, p) ==
+          doctest::Approx(std::exp(-1.0)));
     // A longer search length spreads the same effort: the chance summed over the plane stays.
     ScoutParameters wide = p;
     wide.search_length_m *= 2;
     CHECK(find_weight(cavity, 0, wide) == doctest::Approx(find_weight(cavity, 0, p) / 4));
+}
+
+TEST_CASE("near and far flights share one effort: the chance summed over the plane does not depend on the share") {
+    ScoutParameters p;
+    p.farthest_find_m = 40000;
+    const auto over_the_plane = [&](double share) {
+        p.far_search_share = share;
+        double sum = 0;
+        for (double r = 5; r < 40000; r += 10) sum += 2 * M_PI * r * 10 * find_weight(best_bare(), r, p);
+        return sum;
+    };
+    CHECK(over_the_plane(0.6) == doctest::Approx(over_the_plane(0)).epsilon(0.001));
+}
+
+TEST_CASE("traps alike in one square of 100 m share a swarm's taste; others have their own") {
+    CHECK(shared_taste({110, 20}, 0.5) == shared_taste({190, 80}, 0.5));
+    CHECK(shared_taste({110, 20}, 0.5) != shared_taste({210, 20}, 0.5));
+    CHECK(shared_taste({110, 20}, 0.5) != shared_taste({110, 120}, 0.5));
+    CHECK(shared_taste({110, 20}, 0.5) != shared_taste({110, 20}, -0.5));
+}
+
+TEST_CASE(
+    "the quorum of a large swarm is quorum_outside, whatever it is; of a small one a share, not below the least") {
+    ScoutParameters p;
+    for (const double quorum : {10.0, 15.0, 30.0, 60.0}) {
+        p.quorum_outside = quorum;
+        CHECK(quorum_of(p.scouts_max, p) == static_cast<int>(quorum));
+        CHECK(quorum_of(p.scouts_max / 2, p) == std::lround(std::max(p.quorum_least, quorum / 2)));
+        CHECK(quorum_of(p.scouts_min, p) ==
+              std::lround(std::max(p.quorum_least, quorum * p.scouts_min / p.scouts_max)));
+    }
 }
