@@ -13,6 +13,8 @@ class InputError : public std::runtime_error {
     /// `problem` says what was found and what was expected; `suggestion` what to try (may be empty).
     InputError(const std::string& place, const std::string& problem, const std::string& suggestion = "")
         : std::runtime_error(place + ": " + problem + (suggestion.empty() ? "" : "; " + suggestion)) {}
+    /// A line that names its place already.
+    explicit InputError(const std::string& line) : std::runtime_error(line) {}
 };
 
 /// What the machine refused: disk, memory, an interrupted run. Exit code 1.

@@ -5,6 +5,7 @@
 #include <chrono>
 #include <cmath>
 #include <ctime>
+#include <iostream>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -47,7 +48,13 @@ Scenario scenario_of(const Request& request) {
     }
     const auto overlays =
         request.has("overlay") ? request.get<std::vector<std::string>>("overlay") : std::vector<std::string>{};
-    return read_scenario(request.get<std::string>("scenario"), overlays);
+    Scenario scenario = read_scenario(request.get<std::string>("scenario"), overlays);
+    if (has_example_spots(scenario)) {
+        std::cerr
+            << "NOTE: some spots of this scenario are the EXAMPLES of a starter, which exist nowhere: put your own "
+               "in before you build or hang anything.\n";
+    }
+    return scenario;
 }
 
 std::int64_t whole(const Request& request, const std::string& option, std::int64_t low, std::int64_t high) {

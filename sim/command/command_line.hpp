@@ -46,6 +46,7 @@ extern const Command replay_command;
 extern const Command learn_command;
 extern const Command check_command;
 extern const Command new_command;
+extern const Command land_command;
 extern const Command parameters_command;
 extern const Command verify_command;
 extern const Command report_command;

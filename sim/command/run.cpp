@@ -16,9 +16,9 @@ namespace maybough::command {
 
 namespace {
 
-const std::array commands{&new_command,     &check_command,    &season_command,    &plan_command,
-                          &compare_command, &forecast_command, &learn_command,     &replay_command,
-                          &report_command,  &verify_command,   &parameters_command};
+const std::array commands{&new_command,    &land_command,    &check_command,    &season_command,
+                          &plan_command,   &compare_command, &forecast_command, &learn_command,
+                          &replay_command, &report_command,  &verify_command,   &parameters_command};
 
 void print_overview(std::ostream& out) {
     out << "maybough: plans swarm traps from simulated seasons of bee colonies.\n\n"

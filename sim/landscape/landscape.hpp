@@ -116,6 +116,7 @@ struct Spot {
     double drive_km = 0;          ///< detour for this spot on the round of visits
     bool must = false;            ///< the plan has to use it
     bool never = false;           ///< the plan may not use it
+    std::string notes;            ///< the keeper's own words, which change nothing
 };
 
 /// One trap as set.

@@ -44,6 +44,12 @@ Json habitats_json(const Land& land, const LocalPlane& plane) {
     return habitats;
 }
 
+/// Streets, water, buildings and names; nothing where a results file's own are damaged.
+Json drawn_json(const Scenario& scenario) {
+    const Json drawn = Json::parse(scenario.map, nullptr, false);
+    return drawn.is_array() ? drawn : Json::array();
+}
+
 }  // namespace
 
 std::string page_text(const Page& page) {
@@ -99,6 +105,8 @@ Json map_json(const Scenario& scenario, const Placement& used, const std::vector
             {"radius_m", land.radius_m},
             {"elsewhere", habitat_names.at(static_cast<std::size_t>(land.elsewhere))},
             {"habitats", habitats_json(land, plane)},
+            {"credit", plain_text(scenario.credit)},
+            {"drawn", drawn_json(scenario)},
             {"apiaries", std::move(apiaries)},
             {"spots", std::move(spots)}};
 }

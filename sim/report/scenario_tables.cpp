@@ -30,6 +30,8 @@ const Columns<Scenario>& place_columns() {
         list.text(
             "elsewhere", [](const Scenario& row) { return habitat_word(row.land.elsewhere); },
             [](Scenario& row, const std::string& word) { row.land.elsewhere = habitat_of(word); });
+        list.add("map", "text", MAYBOUGH_PLACE(map));
+        list.add("map_credit", "text", MAYBOUGH_PLACE(credit));
         list.add("weather_source", "text", MAYBOUGH_PLACE(record.source));
         list.add("weather_days", "day", MAYBOUGH_PLACE(weather_quality.days));
         list.add("weather_missing_days", "day", MAYBOUGH_PLACE(weather_quality.missing_days));
@@ -104,6 +106,7 @@ const Columns<Spot>& spot_columns() {
         list.add("drive_km", "km", MAYBOUGH_PLACE(drive_km));
         list.add("must", "1 = yes", MAYBOUGH_PLACE(must));
         list.add("never", "1 = yes", MAYBOUGH_PLACE(never));
+        list.add("notes", "text", MAYBOUGH_PLACE(notes));
         return list;
     }();
     return columns;

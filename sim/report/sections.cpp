@@ -220,6 +220,15 @@ std::vector<std::string> assumptions(const Scenario& scenario) {
                     money(keeper.late_swarm_value, keeper.currency) + ", an hour of yours " +
                     money(keeper.hour_value, keeper.currency) + ", a kilometre " +
                     money(keeper.km_cost, keeper.currency) + ".");
+    if (has_example_spots(scenario)) {
+        lines.push_back(
+            "SOME SPOTS ARE THE EXAMPLES OF A STARTER and exist nowhere: put your own in before you build.");
+    }
+    if (!scenario.credit.empty()) lines.push_back("Land data: " + plain_text(scenario.credit) + ".");
+    for (const Spot& spot : scenario.spots) {
+        if (!spot.notes.empty())
+            lines.push_back("Your note on " + plain_text(spot.name) + ": " + plain_text(spot.notes));
+    }
     int hives = 0;
     for (const Apiary& apiary : scenario.apiaries) hives += apiary.hives;
     lines.push_back("Area: " + number(scenario.land.radius_m / 1000, 1) + " km (" +

@@ -130,6 +130,10 @@ CsvTable parse_csv(const std::string& text, const std::string& file, Header head
     while (!cutter.done()) {
         CsvRow row = cutter.record();
         if (blank(row)) continue;
+        const std::size_t least = width == 0 ? 1 : width;  // a spreadsheet's empty columns at the right
+        while (row.cells.size() > least && row.cells.back().empty() && (width > 0 || header == Header::first_line)) {
+            row.cells.pop_back();
+        }
         if (width == 0) {
             width = row.cells.size();
             if (header == Header::first_line) {

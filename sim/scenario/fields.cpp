@@ -43,6 +43,10 @@ std::string limits_of(const Field& field) {
 void check_id(const std::string& text, const std::string& place) {
     const bool clean = text.find_first_of(" \t\r\n\v\f,;:\"'`|/\\<>") == std::string::npos;
     const std::size_t length = characters(text);
+    if (!text.empty() && std::string_view("=+-@").find(text.front()) != std::string_view::npos) {
+        throw InputError(place, "found the id \"" + text + "\", which a spreadsheet would take for a formula",
+                         "begin it with a letter or digit");
+    }
     if (clean && length >= 1 && length <= 40) return;
     throw InputError(place,
                      "found \"" + text + "\", expected an id of 1 to 40 characters without blanks and , ; : / \" '",

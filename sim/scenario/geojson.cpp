@@ -69,7 +69,8 @@ std::string cell_of(const JsonAt& at) {
     if (value.is_string()) return value.get<std::string>();
     if (value.is_null()) return {};
     if (value.is_boolean()) return value.get<bool>() ? "yes" : "no";
-    if (value.is_object()) throw InputError(at.place(), "found an object {...}, expected a text or number");
+    constexpr std::size_t longest = 200;
+    if (value.is_object()) return value.dump(-1, ' ', false, Json::error_handler_t::replace).substr(0, longest);
     if (!value.is_array()) return value.dump();
     std::string joined;
     for (std::size_t i = 0; i < value.size(); ++i) {
@@ -82,14 +83,21 @@ std::string cell_of(const JsonAt& at) {
 
 Sheet sheet_of_geojson(const std::string& text, const std::string& file) {
     const Json document = parse_json(text, file);
-    Sheet sheet{file, {"latitude_deg", "longitude_deg"}, DecimalSign::point, {}};
-    for (const JsonAt& feature : features_of(document, file)) {
+    Sheet sheet{file, {"latitude_deg", "longitude_deg"}, DecimalSign::point, {}, true};
+    const std::vector<JsonAt> features = features_of(document, file);
+    const auto is_point = [](const JsonAt& feature) {
+        return feature.value.contains("geometry") && feature.value.at("geometry").is_object() &&
+               feature.value.at("geometry").contains("type") && feature.value.at("geometry").at("type") == "Point";
+    };
+    const bool points = std::any_of(features.begin(), features.end(), is_point);
+    for (const JsonAt& feature : features) {
+        if (points && !is_point(feature)) continue;  // outlines and lines among the points
         const JsonAt geometry = geometry_of(feature);
         if (geometry.value.at("type") != "Point") {
             throw InputError(geometry.place(), "found " + said(geometry.value.at("type")) + ", expected a Point");
         }
         SheetRow row{feature.place(), {}};
-        if (feature.has("id")) row.cells["id"] = one_line(cell_of(feature.at("id")));
+        if (feature.has("id")) row.cells["id"] = id_of_name(one_line(cell_of(feature.at("id"))));
         const Json properties = properties_of(feature);
         for (const auto& [key, value] : properties.items()) {
             row.cells[one_line(key)] = one_line(cell_of({value, file, feature.path + "/properties/" + key}));

@@ -1,6 +1,8 @@
 // Habitat patches from GeoJSON polygons.
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <optional>
 
 #include "scenario/geojson.hpp"
 #include "scenario/places.hpp"
@@ -70,10 +72,41 @@ HabitatPatch patch_in(const JsonAt& polygon, HabitatPatch patch, const LocalPlan
     return patch;
 }
 
+/// The habitat that a map's own words for land use stand for (key=value as in the OpenStreetMap wiki, Map features).
+std::optional<Habitat> habitat_of_tags(const Json& properties) {
+    static const std::map<std::string, Habitat> words{
+        {"forest", Habitat::woodland},    {"wood", Habitat::woodland},
+        {"orchard", Habitat::orchard},    {"vineyard", Habitat::orchard},
+        {"farmland", Habitat::farmland},  {"meadow", Habitat::grassland},
+        {"grass", Habitat::grassland},    {"grassland", Habitat::grassland},
+        {"heath", Habitat::grassland},    {"park", Habitat::parkland},
+        {"cemetery", Habitat::parkland},  {"garden", Habitat::parkland},
+        {"residential", Habitat::suburb}, {"allotments", Habitat::suburb},
+        {"commercial", Habitat::town},    {"retail", Habitat::town},
+        {"industrial", Habitat::town},    {"water", Habitat::water},
+        {"reservoir", Habitat::water},    {"woodland", Habitat::woodland},
+        {"parkland", Habitat::parkland},  {"suburb", Habitat::suburb},
+        {"town", Habitat::town}};
+    for (const char* key : {"landuse", "natural", "leisure", "class", "type", "landcover", "fclass"}) {
+        if (!properties.contains(key) || !properties.at(key).is_string()) continue;
+        const auto found = words.find(properties.at(key).get<std::string>());
+        if (found != words.end()) return found->second;
+    }
+    return {};
+}
+
 HabitatPatch named_patch(const JsonAt& feature) {
     const Json properties = properties_of(feature);
     const JsonAt at{properties, feature.file, feature.path + "/properties"};
     if (!at.has("habitat")) {
+        if (const auto guess = habitat_of_tags(properties)) {
+            HabitatPatch patch;
+            patch.habitat = *guess;
+            if (at.has("name") && at.value.at("name").is_string()) {
+                patch.name = one_line(at.value.at("name").get<std::string>());
+            }
+            return patch;
+        }
         throw InputError(at.place(), "the property \"habitat\" is missing",
                          "expected one of " + listed({habitat_names.begin(), habitat_names.end()}, 20));
     }
@@ -86,17 +119,25 @@ HabitatPatch named_patch(const JsonAt& feature) {
     }
     HabitatPatch patch;
     patch.habitat = static_cast<Habitat>(found - habitat_names.begin());
-    if (at.has("name") && at.value.at("name").is_string()) patch.name = at.value.at("name").get<std::string>();
+    if (at.has("name") && at.value.at("name").is_string())
+        patch.name = one_line(at.value.at("name").get<std::string>());
     return patch;
 }
 
 }  // namespace
 
 std::vector<HabitatPatch> read_habitats(const std::string& path, const Land& land) {
-    const Json document = parse_json(read_text(path), path);
+    const Json document = parse_json(read_text(path, most_places_bytes), path);
     const LocalPlane plane(land.centre);
     std::vector<HabitatPatch> patches;
-    for (const JsonAt& feature : features_of(document, path)) {
+    const std::vector<JsonAt> features = features_of(document, path);
+    const auto is_area = [](const JsonAt& feature) {
+        const Json& geometry = geometry_of(feature).value;
+        return geometry.at("type") == "Polygon" || geometry.at("type") == "MultiPolygon";
+    };
+    const bool areas = std::any_of(features.begin(), features.end(), is_area);
+    for (const JsonAt& feature : features) {
+        if (areas && !is_area(feature)) continue;  // points and lines among the outlines
         const JsonAt geometry = geometry_of(feature);
         const HabitatPatch named = named_patch(feature);
         const std::string type = expect_text(geometry.at("type"));

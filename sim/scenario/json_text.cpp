@@ -51,6 +51,10 @@ class DuplicateWatch {
         if (!levels_.empty()) ++levels_.back().items;
     }
     void open(bool array) {
+        constexpr std::size_t deepest = 64;
+        if (levels_.size() >= deepest) {
+            throw InputError(file_, "lists and objects nest more than 64 deep", "is this the file you mean?");
+        }
         count();
         levels_.push_back({array, 0, {}, {}});
     }

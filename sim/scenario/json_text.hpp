@@ -24,7 +24,8 @@ struct JsonAt {
     bool has(const std::string& key) const { return value.is_object() && value.contains(key); }
 };
 
-/// Parses strictly. Throws InputError with file:line:column on bad syntax and with the path on a duplicate key.
+/// Parses strictly. Throws InputError with file:line:column on bad syntax, with the path on a duplicate key, and for
+/// nesting of more than 64 levels, counted while parsing.
 Json parse_json(const std::string& text, const std::string& file);
 
 /// What a value is, for "found ...": `the text "abc"`, `the number 2.5`, `a list`, `nothing (null)`.

@@ -1,6 +1,7 @@
 // Places on the land: spots, hives and habitat patches, read from files and put on the local plane.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -17,14 +18,24 @@ inline constexpr double farthest_from_centre_m = 40000;
 /// twice and two spots in one trap square.
 std::vector<Spot> read_spots(const std::string& path, const Land& land);
 
-/// Known hives from CSV, GPX or GeoJSON.
-std::vector<Apiary> read_apiaries(const std::string& path, const Land& land);
+/// Known hives from the same forms; `hives_each` where neither a column nor a note says how many. Throws InputError
+/// where it is wanted and nothing.
+std::vector<Apiary> read_apiaries(const std::string& path, const Land& land, std::optional<int> hives_each = 1);
+
+/// Where the places of a file lie, for a scenario that has no centre yet.
+enum class Wanted : int;
+std::vector<LatLon> places_in(const std::string& path, Wanted wanted);
 
 /// Known hives listed in scenario.json.
 std::vector<Apiary> apiaries_in(const JsonAt& list, const Land& land, Given& given);
 
 /// Habitat patches from GeoJSON polygons. A polygon's holes become part of its ring by a bridge of no width.
 std::vector<HabitatPatch> read_habitats(const std::string& path, const Land& land);
+
+/// Streets, water, buildings and names of a GeoJSON file, as compact JSON text for pages. Throws InputError.
+std::string read_map(const std::string& path);
+/// The member "attribution" of a GeoJSON file, empty where there is none.
+std::string credit_in(const std::string& path);
 
 /// Columns of a spots file, for `new` and messages.
 const std::vector<std::string>& spot_columns();

@@ -207,6 +207,10 @@ Scenario read_scenario(const std::string& path, const std::vector<std::string>& 
     read_land(root, scenario);
     if (!top.habitats.empty())
         scenario.land.patches = read_habitats(beside(scenario.folder, top.habitats), scenario.land);
+    for (const std::string& drawn : {top.habitats, top.map}) {
+        if (!drawn.empty() && scenario.credit.empty()) scenario.credit = credit_in(beside(scenario.folder, drawn));
+    }
+    if (!top.map.empty()) scenario.map = read_map(beside(scenario.folder, top.map));
     read_keeper(root, scenario);
     read_kinds(root, scenario);
     read_hives(root, scenario);

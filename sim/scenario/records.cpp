@@ -28,6 +28,7 @@ const FieldsOf<WrittenTop>& top_fields() {
         {{"description", optional, 0, longest_text, "what the scenario is for"}, &T::description},
         {{"year", required, 1900, 2199, "the calendar year of the swarm season planned for"}, &T::year},
         {{"habitats", optional, 1, longest_file_name, "GeoJSON file of polygons with the property habitat", Rule::file}, &T::habitats},
+        {{"map", optional, 1, longest_file_name, "GeoJSON file of streets, water, buildings and names to draw, as maybough land writes it", Rule::file}, &T::map},
         {{"spots", required, 1, longest_file_name, "file of places where a trap may hang: CSV, GPX or GeoJSON", Rule::file}, &T::spots},
         {{"traps", optional, 1, longest_file_name, "CSV file of traps as set", Rule::file}, &T::traps},
     };

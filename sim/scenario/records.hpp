@@ -48,6 +48,7 @@ struct WrittenTop {
     std::string description;
     int year = 0;
     std::string habitats;
+    std::string map;
     std::string spots;
     std::string traps;
 };

@@ -3,6 +3,7 @@
 
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -20,6 +21,8 @@ struct Scenario {
     std::string description;
     std::string folder;  ///< where its files lie
     std::string text;    ///< scenario.json as read, for provenance
+    std::string map;     ///< streets, water, buildings and names to draw, as JSON text; empty: none
+    std::string credit;  ///< whom the makers of land data want named
     int year = 2026;     ///< the season planned for
     Land land;
     std::vector<Apiary> apiaries;
@@ -88,13 +91,43 @@ struct Starter {
     std::string name = "New place";
     LatLon centre;
     double radius_m = 3000;
+    std::string habitats_file;         ///< GeoJSON, as `land` writes it; empty: none
+    std::string map_file;              ///< the map that `land` writes beside it
     std::string country = "farmland";  ///< a habitat name for what lies everywhere
     std::string spots_file;            ///< CSV, GPX or GeoJSON; empty: a few example spots
     std::string hives_file;
-    std::string weather_file;  ///< empty: twelve normals to be corrected by the user
+    std::optional<int> hives_each;  ///< where neither a column nor a note of hives_file says how many
+    std::string weather_file;       ///< empty: twelve normals to be corrected by the user
 };
+/// The centre of the places of files, and a radius in metres that holds them with some room (a whole 100 m, at least
+/// 1 km). Throws InputError where there are none, or where they lie farther apart than one area may be.
+struct Surroundings {
+    LatLon centre;
+    double radius_m = 0;
+};
+Surroundings surroundings_of(const std::string& spots_file, const std::string& hives_file);
+
+/// Whether a scenario's spots are the examples of a starter.
+bool has_example_spots(const Scenario& scenario);
+
 /// Writes a scenario folder; refuses one that exists and is not empty.
 void write_starter(const std::string& folder, const Starter& starter);
+
+// For rooms that read further forms and for command lines.
+/// "46.8,-6.0", "46,8; -6,0", "46°48'N, 6°W". Throws InputError at `place`.
+LatLon place_in_words(const std::string& text, const std::string& place);
+/// Metres from "3km", "2500 m", "2mi", "800ft" or "3000", within min..max metres. Throws InputError at `place`.
+double metres_in_words(const std::string& text, const std::string& place, double min, double max);
+/// Throws InputError unless `path` is a regular file of at most `most_bytes`.
+void check_regular_file(const std::string& path, std::uintmax_t most_bytes = std::uintmax_t{4} << 30);
+/// One clean line of at most `longest` bytes, cut between characters.
+std::string short_line(const std::string& text, std::size_t longest);
+/// Rows of a CSV file that has these columns: where each stands, and its cells in the order asked for.
+struct PlacedCells {
+    std::string place;
+    std::vector<std::string> cells;
+};
+std::vector<PlacedCells> read_columns(const std::string& path, const std::vector<std::string>& columns);
 
 /// What `check` prints: what will be assumed, where each value came from, and what is implausible.
 std::string describe(const Scenario& scenario);

@@ -8,6 +8,7 @@
 
 #include "base/base.hpp"
 #include "scenario/csv.hpp"
+#include "scenario/scenario.hpp"
 
 namespace maybough::scenario {
 
@@ -17,7 +18,9 @@ std::string_view SheetRow::text(const std::string& name) const {
 }
 
 Sheet sheet_of_csv(const std::string& text, const std::string& file) {
-    const CsvTable table = parse_csv(text, file);
+    // Some spreadsheets write "sep=;" as a first line of their own.
+    const bool marked = text.rfind("sep=", 0) == 0 && text.find('\n') != std::string::npos;
+    const CsvTable table = parse_csv(marked ? text.substr(text.find('\n')) : text, file);
     Sheet sheet{file, table.header, table.decimal_sign(), {}};
     for (std::string& column : sheet.columns) column = one_line(column);
     for (const CsvRow& row : table.rows) {
@@ -28,14 +31,15 @@ Sheet sheet_of_csv(const std::string& text, const std::string& file) {
     return sheet;
 }
 
-Sheet read_sheet_of_points(const std::string& path) {
-    const std::string text = read_text(path);
-    const std::string_view start = trimmed(std::string_view(text).substr(0, 200));
-    const std::size_t mark = start.find_first_not_of(" \t\r\n");
-    if (mark == std::string_view::npos) throw InputError(path, "the file is empty, expected places");
-    if (start[mark] == '<') return sheet_of_gpx(text, path);
-    if (start[mark] == '{') return sheet_of_geojson(text, path);
-    return sheet_of_csv(text, path);
+std::vector<PlacedCells> read_columns(const std::string& path, const std::vector<std::string>& columns) {
+    const Sheet sheet = sheet_of_csv(read_text(path), path);
+    expect_columns(sheet.columns, columns, path + ":1");
+    std::vector<PlacedCells> rows;
+    for (const SheetRow& row : sheet.rows) {
+        rows.push_back({row.place, {}});
+        for (const std::string& column : columns) rows.back().cells.emplace_back(row.text(column));
+    }
+    return rows;
 }
 
 // Exact by definition: foot 0.3048 m, inch 25.4 mm, mile 1.609344 km, knot 1852 m/h (international yard and pound

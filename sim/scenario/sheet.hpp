@@ -2,6 +2,7 @@
 #pragma once
 
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -24,11 +25,33 @@ struct Sheet {
     std::vector<std::string> columns;
     DecimalSign decimal_sign = DecimalSign::point;
     std::vector<SheetRow> rows;
+    bool foreign = false;  ///< written by a program for its own ends: what we do not know there is no slip of the pen
 };
 
-/// Reads places: CSV by its header, GPX 1.1 waypoints (name -> id, desc -> name), GeoJSON point features (properties).
-/// Every row has latitude_deg and longitude_deg as far as the file gives them.
-Sheet read_sheet_of_points(const std::string& path);
+/// What the points of a file are wanted for: a point that says it is the other is left out.
+enum class Wanted : int { spots, hives };
+
+/// Reads places: CSV, GPX, KML, KMZ or GeoJSON, told by content. Columns come under our own names whatever the file
+/// calls them; latitude_deg and longitude_deg are plain degrees; every row has an id, made from its name where it has
+/// none. Throws InputError, for a workbook, shapefile or GeoPackage with the line that converts it.
+Sheet read_sheet_of_points(const std::string& path, Wanted wanted);
+Sheet sheet_of_kml(const std::string& text, const std::string& file);
+
+/// The text of the one .kml in a KMZ; at most 64 MB of it. Throws InputError.
+std::string kml_in_kmz(const std::string& path);
+
+/// Whether a file's first bytes are those of a ZIP archive.
+bool is_zip(std::string_view bytes);
+
+/// Puts a sheet's columns under our names (place_columns.cpp). Throws InputError naming every row at fault.
+void settle_columns(Sheet& sheet, Wanted wanted);
+
+/// Degrees from 51.3, 51,3, 51.3 N, 51°18'N, 51 18 00 N, W 0 7 30; nothing where the text is none. `axis` is 'N' for
+/// latitudes, 'E' for longitudes: hemispheres of the other axis are refused.
+std::optional<double> degrees_in(std::string_view text, char axis);
+
+/// An id from a name: blanks and marks become -; never empty, never begins with = + - @.
+std::string id_of_name(std::string_view name);
 Sheet sheet_of_csv(const std::string& text, const std::string& file);
 Sheet sheet_of_gpx(const std::string& text, const std::string& file);
 Sheet sheet_of_geojson(const std::string& text, const std::string& file);

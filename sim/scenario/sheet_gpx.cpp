@@ -14,16 +14,18 @@ std::string line_of(const std::string& text, std::ptrdiff_t offset) {
     return std::to_string(1 + std::count(text.begin(), end, '\n'));
 }
 
-/// A waypoint's name may hold blanks; an id may not.
-std::string id_of_name(std::string_view name) {
-    std::string id;
-    for (const char c : trimmed(name)) {
-        const bool plain = std::string_view(" \t\r\n,;:\"'`|/\\<>").find(c) == std::string_view::npos;
-        if (plain) id += c;
-        if (!plain && !id.empty() && id.back() != '-') id += '-';
+/// The name without a prefix: "wpt" of <gpx:wpt>.
+std::string_view plain_name(const pugi::xml_node& node) {
+    const std::string_view name = node.name();
+    const std::size_t colon = name.find(':');
+    return colon == std::string_view::npos ? name : name.substr(colon + 1);
+}
+
+std::string child_text(const pugi::xml_node& node, std::string_view name) {
+    for (const pugi::xml_node& child : node.children()) {
+        if (plain_name(child) == name) return child.text().as_string();
     }
-    while (!id.empty() && id.back() == '-') id.pop_back();
-    return id;
+    return {};
 }
 
 }  // namespace
@@ -38,23 +40,31 @@ Sheet sheet_of_gpx(const std::string& text, const std::string& file) {
     }
     const pugi::xml_node root = document.document_element();
     const std::string_view version = root.attribute("version").as_string();
-    if (std::string_view(root.name()) != "gpx" || (version != "1.1" && version != "1.0")) {
+    if (plain_name(root) != "gpx" || (version != "1.1" && version != "1.0")) {
         throw InputError(
             file, "found <" + std::string(root.name()) + " version=\"" + std::string(version) + "\">, expected GPX 1.1",
             "export the waypoints as GPX 1.1");
     }
-    Sheet sheet{file, {"id", "name", "latitude_deg", "longitude_deg"}, DecimalSign::point, {}};
-    for (const pugi::xml_node& point : root.children("wpt")) {
+    Sheet sheet{file, {"name", "latitude_deg", "longitude_deg", "notes"}, DecimalSign::point, {}, true};
+    for (const pugi::xml_node& point : root.children()) {
+        if (plain_name(point) != "wpt") continue;
         SheetRow row{file + ":" + line_of(text, point.offset_debug()), {}};
-        row.cells["id"] = id_of_name(point.child_value("name"));
-        row.cells["name"] =
-            one_line(std::string(trimmed(point.child_value(*point.child_value("desc") != '\0' ? "desc" : "name"))));
+        const std::string name = one_line(std::string(trimmed(child_text(point, "name"))));
+        const std::string said = one_line(std::string(trimmed(child_text(point, "desc"))));
+        row.cells["id"] = name.empty() ? "" : id_of_name(name);
+        row.cells["name"] = said.empty() ? name : said;
+        row.cells["notes"] = one_line(std::string(trimmed(child_text(point, "cmt"))));
         row.cells["latitude_deg"] = point.attribute("lat").as_string();
         row.cells["longitude_deg"] = point.attribute("lon").as_string();
         sheet.rows.push_back(std::move(row));
     }
-    if (sheet.rows.empty()) throw InputError(file, "found no waypoint (wpt)", "tracks and routes are not read");
-    return sheet;
+    if (!sheet.rows.empty()) return sheet;
+    for (const pugi::xml_node& line : root.children()) {
+        if (plain_name(line) != "trk" && plain_name(line) != "rte") continue;
+        throw InputError(file, "found a track or route but no waypoint (wpt)",
+                         "mark each place as a waypoint: nobody can tell which points of a walk were meant");
+    }
+    throw InputError(file, "found no waypoint (wpt)", "mark each place as a waypoint and export again");
 }
 
 }  // namespace maybough::scenario

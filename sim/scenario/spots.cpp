@@ -2,6 +2,8 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <optional>
+#include <regex>
 #include <sstream>
 
 #include "base/base.hpp"
@@ -98,16 +100,53 @@ std::string id_in(const SheetRow& row, std::map<std::string, std::string>& seen)
     return id;
 }
 
-void expect_needed(const Sheet& sheet, const std::vector<std::string>& known) {
-    const std::string place =
-        sheet.rows.front().place.find(": /") == std::string::npos ? sheet.file + ":1" : sheet.file;
-    expect_columns(sheet.columns, known, place);
-    for (const char* column : {"id", "latitude_deg", "longitude_deg"}) {
-        if (std::find(sheet.columns.begin(), sheet.columns.end(), column) == sheet.columns.end()) {
-            throw InputError(place, "the column \"" + std::string(column) + "\" is missing",
-                             "found " + listed(sheet.columns, 12));
+/// Reads every row, then tells all that is wrong at once: the first in full, the others behind it.
+template <class ReadRow>
+void read_rows(const Sheet& sheet, ReadRow read_row) {
+    std::vector<std::string> faults;
+    for (const SheetRow& row : sheet.rows) {
+        try {
+            read_row(row);
+        } catch (const InputError& fault) {
+            faults.emplace_back(fault.what());
         }
     }
+    if (faults.empty()) return;
+    if (faults.size() == 1) throw InputError(faults.front());
+    constexpr std::size_t most_told = 12;
+    std::string text = faults.front() + " -- and " + std::to_string(faults.size() - 1) + " more: ";
+    for (std::size_t i = 1; i < faults.size() && i < most_told; ++i) {
+        const bool same_file = faults[i].rfind(sheet.file, 0) == 0;
+        text += (i > 1 ? " | " : "") + (same_file ? "at " + faults[i].substr(sheet.file.size()) : faults[i]);
+    }
+    if (faults.size() > most_told) text += " | ...";
+    throw InputError(text);
+}
+
+/// The number of hives in plain words: "4", "4 hives", "about 4 colonies" in `text`; nothing where none is said.
+std::optional<int> hives_in_words(std::string_view text) {
+    static const std::regex said(R"((\d{1,3})\s*(bee)?(hives?|colon(y|ies)|stocks?|nucs?)\b)", std::regex::icase);
+    std::match_results<std::string_view::const_iterator> match;
+    constexpr std::size_t longest = 500;
+    const std::string_view start = text.substr(0, longest);
+    if (!std::regex_search(start.begin(), start.end(), match, said)) return {};
+    return whole_number(match[1].str());
+}
+
+/// Hives at a row: its own column, else its notes or name; nothing where nobody says.
+std::optional<int> hives_at(const SheetRow& row) {
+    constexpr int most_hives = 500;
+    const std::string_view text = row.text("hives");
+    std::optional<int> hives = whole_number(text);
+    if (!text.empty() && !hives) hives = hives_in_words(text);
+    if (!text.empty() && (!hives || *hives < 1 || *hives > most_hives)) {
+        throw InputError(row.place, "hives: found \"" + std::string(text.substr(0, 60)) +
+                                        "\", expected a whole number 1 to " + std::to_string(most_hives));
+    }
+    if (!hives) hives = hives_in_words(row.text("notes"));
+    if (!hives) hives = hives_in_words(row.text("name"));
+    if (hives && (*hives < 1 || *hives > most_hives)) return {};
+    return hives;
 }
 
 }  // namespace
@@ -133,12 +172,11 @@ Point point_within(const LatLon& at, const Land& land, double reach_m, const std
 }
 
 std::vector<Spot> read_spots(const std::string& path, const Land& land) {
-    const Sheet sheet = read_sheet_of_points(path);
-    expect_needed(sheet, spot_columns());
+    const Sheet sheet = read_sheet_of_points(path, Wanted::spots);
     std::vector<Spot> spots;
     std::map<std::string, std::string> ids;
     std::map<SiteId, std::string> squares;
-    for (const SheetRow& row : sheet.rows) {
+    read_rows(sheet, [&](const SheetRow& row) {
         Spot spot;
         spot.id = id_in(row, ids);
         spot.name = row.text("name").empty() ? spot.id : row.text("name");
@@ -147,6 +185,7 @@ std::vector<Spot> read_spots(const std::string& path, const Land& land) {
         read_numbers(sheet, row, spot);
         read_heights(sheet, row, spot);
         spot.facings_deg = facings_in(row);
+        spot.notes = row.text("notes");
         read_use(row, spot);
         const auto [other, fresh] = squares.emplace(trap_site(spot.at), spot.id);
         if (!fresh) {
@@ -156,32 +195,35 @@ std::vector<Spot> read_spots(const std::string& path, const Land& land) {
                              "keep one of them or move one");
         }
         spots.push_back(std::move(spot));
-    }
+    });
     return spots;
 }
 
-std::vector<Apiary> read_apiaries(const std::string& path, const Land& land) {
-    const Sheet sheet = read_sheet_of_points(path);
-    expect_needed(sheet, {"id", "name", "latitude_deg", "longitude_deg", "hives", "notes"});
+std::vector<Apiary> read_apiaries(const std::string& path, const Land& land, std::optional<int> hives_each) {
+    const Sheet sheet = read_sheet_of_points(path, Wanted::hives);
     std::vector<Apiary> apiaries;
     std::map<std::string, std::string> ids;
-    constexpr int most_hives = 500;
-    for (const SheetRow& row : sheet.rows) {
+    read_rows(sheet, [&](const SheetRow& row) {
         Apiary apiary;
         apiary.id = id_in(row, ids);
         apiary.at =
             point_within(place_in(sheet, row), land, farthest_from_centre_m, row.place + ": apiary " + apiary.id);
-        if (const std::string_view text = row.text("hives"); !text.empty()) {
-            const auto hives = whole_number(text);
-            if (!hives || *hives < 1 || *hives > most_hives) {
-                throw InputError(row.place, "hives: found \"" + std::string(text) +
-                                                "\", expected a whole number 1 to " + std::to_string(most_hives));
-            }
-            apiary.hives = *hives;
+        const std::optional<int> hives = hives_at(row);
+        if (!hives && !hives_each) {
+            throw InputError(row.place, "nobody says how many hives stand at " + apiary.id,
+                             "give a column hives, or one number for all with --hives-each");
         }
+        apiary.hives = hives ? *hives : *hives_each;
         apiaries.push_back(std::move(apiary));
-    }
+    });
     return apiaries;
+}
+
+std::vector<LatLon> places_in(const std::string& path, Wanted wanted) {
+    const Sheet sheet = read_sheet_of_points(path, wanted);
+    std::vector<LatLon> places;
+    read_rows(sheet, [&](const SheetRow& row) { places.push_back(place_in(sheet, row)); });
+    return places;
 }
 
 std::vector<Apiary> apiaries_in(const JsonAt& list, const Land& land, Given& given) {

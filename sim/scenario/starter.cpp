@@ -11,6 +11,7 @@
 #include "scenario/places.hpp"
 #include "scenario/records.hpp"
 #include "scenario/scenario.hpp"
+#include "scenario/sheet.hpp"
 #include "scenario/text_file.hpp"
 #include "scenario/weather_file.hpp"
 
@@ -95,7 +96,7 @@ std::string quoted(const std::string& cell) {
 std::string spots_table(const std::vector<Spot>& spots) {
     std::ostringstream out;
     out << "id,name,latitude_deg,longitude_deg,min_height_m,max_height_m,facings_deg,shade,visibility,minutes_to_reach,"
-           "drive_km,use\n";
+           "drive_km,use,notes\n";
     for (const Spot& s : spots) {
         std::string facings;
         for (const double facing : s.facings_deg) {
@@ -109,7 +110,7 @@ std::string spots_table(const std::vector<Spot>& spots) {
             << (s.must    ? "must"
                 : s.never ? "never"
                           : "may")
-            << "\n";
+            << "," << quoted(s.notes) << "\n";
     }
     return out.str();
 }
@@ -166,6 +167,8 @@ std::string scenario_text(const Starter& starter, bool hives, const std::string&
         << ", \"longitude_deg\": " << shortest(starter.centre.longitude_deg)
         << ", \"radius_m\": " << shortest(starter.radius_m) << ", \"elsewhere\": " << Json(starter.country).dump()
         << "},\n";
+    if (!starter.habitats_file.empty()) out << "  \"habitats\": \"habitats.geojson\",\n";
+    if (!starter.map_file.empty()) out << "  \"map\": \"land.geojson\",\n";
     if (hives) out << "  \"apiaries\": \"apiaries.csv\",\n";
     out << "  \"spots\": \"spots.csv\",\n  \"trap_kinds\": [\n"
         << "    {\"id\": \"box40\", \"name\": \"Hive body, 40 l (example)\", \"volume_l\": " << shortest(kind.volume_l)
@@ -195,7 +198,14 @@ void fill(const fs::path& folder, const Starter& starter, const Land& land) {
         put(folder / "spots.csv", spots_table(read_spots(starter.spots_file, land)));
     }
     if (!starter.hives_file.empty())
-        put(folder / "apiaries.csv", apiaries_table(read_apiaries(starter.hives_file, land), land));
+        put(folder / "apiaries.csv", apiaries_table(read_apiaries(starter.hives_file, land, starter.hives_each), land));
+    if (!starter.habitats_file.empty()) {
+        read_habitats(starter.habitats_file, land);
+        put(folder / "habitats.geojson", read_text(starter.habitats_file, most_places_bytes));
+    }
+    if (!starter.map_file.empty()) {
+        put(folder / "land.geojson", read_text(starter.map_file, most_places_bytes));
+    }
     std::string weather_copy;
     if (!starter.weather_file.empty()) {
         check_whole_year(read_weather_file(starter.weather_file).record, starter.weather_file);
@@ -207,6 +217,43 @@ void fill(const fs::path& folder, const Starter& starter, const Land& land) {
 }
 
 }  // namespace
+
+Surroundings surroundings_of(const std::string& spots_file, const std::string& hives_file) {
+    std::vector<LatLon> places;
+    if (!spots_file.empty()) places = places_in(spots_file, Wanted::spots);
+    if (places.empty() && !hives_file.empty()) places = places_in(hives_file, Wanted::hives);
+    if (places.empty()) throw InputError("command line", "neither spots nor hives tell where the place is");
+    // About the first place, so that an area across the date line holds together.
+    const LocalPlane first(places.front());
+    std::vector<Point> points;
+    for (const LatLon& place : places) points.push_back(first.to_plane(place));
+    const auto [west, east] =
+        std::minmax_element(points.begin(), points.end(), [](Point a, Point b) { return a.x_m < b.x_m; });
+    const auto [south, north] =
+        std::minmax_element(points.begin(), points.end(), [](Point a, Point b) { return a.y_m < b.y_m; });
+    constexpr double micro = 1e6;  // about 0.1 m
+    LatLon centre = first.to_earth({(west->x_m + east->x_m) / 2, (south->y_m + north->y_m) / 2});
+    centre = {std::round(centre.latitude_deg * micro) / micro, std::round(centre.longitude_deg * micro) / micro};
+    const LocalPlane plane(centre);
+    double farthest_m = 0;
+    for (const LatLon& place : places) farthest_m = std::max(farthest_m, distance_m(plane.to_plane(place), {}));
+    constexpr double most_m = 28000;
+    if (!(farthest_m <= most_m)) {
+        throw InputError(spots_file.empty() ? hives_file : spots_file,
+                         "its places lie up to " + shortest(std::round(farthest_m / 1000)) +
+                             " km from their middle, expected at most 28 km",
+                         "is a position mistyped, or are these several places?");
+    }
+    constexpr double least_m = 1000;
+    constexpr double step_m = 100;
+    constexpr double room = 1.1;
+    return {centre, std::max(least_m, std::ceil(farthest_m * room / step_m) * step_m)};
+}
+
+bool has_example_spots(const Scenario& scenario) {
+    return std::any_of(scenario.spots.begin(), scenario.spots.end(),
+                       [](const Spot& spot) { return spot.name.ends_with("(example)"); });
+}
 
 void write_starter(const std::string& folder, const Starter& starter) {
     std::error_code failed;

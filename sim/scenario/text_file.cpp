@@ -11,6 +11,7 @@
 #include <sstream>
 
 #include "parameters/parameters.hpp"
+#include "scenario/scenario.hpp"
 
 namespace maybough::scenario {
 
@@ -29,16 +30,43 @@ std::string missing_file_help(const fs::path& path) {
 }
 }  // namespace
 
-std::string read_text(const std::string& path) {
+void check_regular_file(const std::string& path, std::uintmax_t most_bytes) {
     std::error_code ignored;
     if (fs::is_directory(path, ignored)) throw InputError(path, "found a folder, expected a file");
     if (!fs::exists(path, ignored)) throw InputError(path, "there is no such file", missing_file_help(path));
+    if (!fs::is_regular_file(path, ignored)) {
+        throw InputError(path, "found a pipe or device, expected a regular file", "save it as a file first");
+    }
+    const std::uintmax_t size = fs::file_size(path, ignored);
+    if (!ignored && size > most_bytes) {
+        constexpr double megabyte = 1 << 20;
+        throw InputError(path,
+                         "found " + shortest(std::ceil(static_cast<double>(size) / megabyte)) +
+                             " MB, expected at most " + shortest(static_cast<double>(most_bytes) / megabyte) + " MB",
+                         "is this the file you mean?");
+    }
+}
+
+std::string short_line(const std::string& text, std::size_t longest) {
+    std::string line = one_line(text);
+    if (line.size() <= longest) return line;
+    std::size_t end = longest;
+    while (end > 0 && (static_cast<unsigned char>(line[end]) & 0xC0U) == 0x80U) --end;
+    return line.substr(0, end);
+}
+
+std::string read_bytes(const std::string& path, std::uintmax_t most_bytes) {
+    check_regular_file(path, most_bytes);
     std::ifstream in(path, std::ios::binary);
     std::ostringstream whole;
     if (!in || !(whole << in.rdbuf() || in.peek() == std::ifstream::traits_type::eof())) {
         throw InputError(path, "the file cannot be read", "check that you may read it");
     }
-    std::string text = whole.str();
+    return whole.str();
+}
+
+std::string read_text(const std::string& path, std::uintmax_t most_bytes) {
+    std::string text = read_bytes(path, most_bytes);
     if (text.rfind("\xEF\xBB\xBF", 0) == 0) text.erase(0, 3);
     if (text.find('\0') != std::string::npos) {
         throw InputError(path, "found zero bytes, expected plain text in UTF-8", "save it as text (CSV, UTF-8)");
@@ -68,6 +96,16 @@ std::string_view trimmed(std::string_view text) {
 std::string one_line(std::string text) {
     std::replace_if(
         text.begin(), text.end(), [](unsigned char c) { return std::iscntrl(c) != 0; }, ' ');
+    // C1 controls are C2 80..9F; marks of direction are E2 80 8E/8F/AA..AE and E2 81 A6..A9 (Unicode, UTF-8).
+    const auto byte = [&](std::size_t i) { return i < text.size() ? static_cast<unsigned char>(text[i]) : 0U; };
+    for (std::size_t i = 0; i + 1 < text.size(); ++i) {
+        const unsigned last = byte(i + 2);
+        const bool control = byte(i) == 0xC2 && byte(i + 1) >= 0x80 && byte(i + 1) <= 0x9F;
+        const bool turn = byte(i) == 0xE2 &&
+                          ((byte(i + 1) == 0x80 && (last == 0x8E || last == 0x8F || (last >= 0xAA && last <= 0xAE))) ||
+                           (byte(i + 1) == 0x81 && last >= 0xA6 && last <= 0xA9));
+        if (control || turn) text.replace(i, control ? 2 : 3, " ");
+    }
     return text;
 }
 

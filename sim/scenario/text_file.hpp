@@ -1,6 +1,7 @@
 // Text files as they lie on the disk: read whole, cut into lines, numbers and dates out of words.
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -10,9 +11,17 @@
 
 namespace maybough::scenario {
 
+/// The largest text file that is read whole, and the largest file of places.
+inline constexpr std::uintmax_t most_text_bytes = std::uintmax_t{1} << 30;
+inline constexpr std::uintmax_t most_places_bytes = std::uintmax_t{64} << 20;
+
+/// The whole of a regular file of at most `most_bytes`. Throws InputError for folders, pipes and devices, for a larger
+/// file, and for one that is not there, naming files of nearly the same name in its folder.
+std::string read_bytes(const std::string& path, std::uintmax_t most_bytes = most_text_bytes);
+
 /// The whole file without a byte-order mark. Throws InputError when it cannot be read, is a folder, or holds zero bytes
 /// that no text has; names files of nearly the same name in its folder.
-std::string read_text(const std::string& path);
+std::string read_text(const std::string& path, std::uintmax_t most_bytes = most_text_bytes);
 
 /// Lines without their line ends (LF or CRLF). A last line without an end counts; nothing after the last end does not.
 std::vector<std::string_view> lines_of(std::string_view text);
@@ -20,8 +29,8 @@ std::vector<std::string_view> lines_of(std::string_view text);
 /// Without blanks at both ends.
 std::string_view trimmed(std::string_view text);
 
-/// With blanks for line breaks and other control characters: a cell is one line of text, also where a message quotes
-/// it.
+/// With blanks for line breaks, other control characters and marks that turn the direction of writing: a cell is one
+/// line of text, also where a message quotes it.
 std::string one_line(std::string text);
 
 /// Whether `,` may stand for the decimal point: so in semicolon and tab files of many countries.

@@ -39,6 +39,30 @@ function drawHabitats(map, land) {
   };
 }
 
+/** Streets, water, buildings and names; returns what paints them. */
+function drawMap(map, land) {
+  const wide = { motorway: 4, trunk: 4, primary: 3.5, secondary: 3, tertiary: 2.5, residential: 2, unclassified: 2 };
+  const shapes = (land.drawn || []).map((item) => {
+    const options = { interactive: item.name !== "", fillOpacity: 0.55 };
+    if (item.shape === "Point") {
+      if (item.map === "tree") return [L.circleMarker(item.at, { ...options, radius: 2, weight: 1 }), item];
+      if (item.map !== "name") return [L.circleMarker(item.at, { ...options, radius: 3, weight: 1 }), item];
+      return [L.tooltip({ permanent: true, direction: "center", className: "place-name" }).setLatLng(item.at).setContent(make("span", {}, item.name)), item];
+    }
+    const shape = item.shape.endsWith("LineString") ? L.polyline(item.at, { ...options, weight: wide[item.kind] || 1.2 })
+      : L.polygon(item.at, { ...options, weight: 0.7 });
+    if (item.name) shape.bindTooltip(tip(item.name), { sticky: true });
+    return [shape, item];
+  });
+  for (const [shape] of shapes) shape.addTo(map);
+  const colours = { street: "sheet", stream: "water", tree: "woodland", name: "ink" };
+  return () => {
+    for (const [shape, item] of shapes) {
+      if (shape.setStyle) shape.setStyle({ color: colour(colours[item.map] || "soft"), fillColor: colour(colours[item.map] || "soft") });
+    }
+  };
+}
+
 /** Hives and unused spots; returns what paints them. */
 function drawPlaces(map, land) {
   const hives = land.apiaries.map((apiary) => {
@@ -72,13 +96,18 @@ function landMap(land, pins, pinsAre) {
   const area = L.latLng([land.latitude_deg, land.longitude_deg]).toBounds(2 * land.radius_m);
   const showAll = () => map.fitBounds(area, { padding: [4, 4], animate: false });
   showAll();
-  const painters = [drawHabitats(map, land), drawSwarms(map, land), drawPlaces(map, land)];
+  const painters = [drawHabitats(map, land), drawMap(map, land), drawSwarms(map, land), drawPlaces(map, land)];
   const markers = pins.map((pin) => pinMarker(pin).addTo(map));
+  if (land.credit) {
+    const owed = L.control({ position: "bottomright" });
+    owed.onAdd = () => make("div", { class: "credit" }, land.credit);
+    owed.addTo(map);
+  }
   L.control.scale({ position: "bottomleft" }).addTo(map);
   const paint = () => painters.forEach((painter) => painter());
   drawings.push(() => { map.invalidateSize({ animate: false }); showAll(); paint(); });
   paint();
-  byId("map").dataset.marks = String(land.habitats.length + land.apiaries.length + land.spots.length + pins.length);
+  byId("map").dataset.marks = String(land.habitats.length + land.apiaries.length + land.spots.length + pins.length + (land.drawn || []).length);
   const kinds = [...new Set([land.elsewhere, ...land.habitats.map((patch) => patch.habitat)])];
   legend([...(pins.length ? [["dot", "var(--mark)", pinsAre]] : []), ["dot", "var(--sheet)", "spot not used"], ["dot", "var(--ink)", "apiary"],
     ...(land.swarms.length ? [["dot faint", "var(--swarm)", "where swarms hang: the wider, the more"]] : []),
