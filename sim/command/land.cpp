@@ -29,7 +29,7 @@ int run_land(const Request& request) {
     const char* example = "for example: maybough land extract.osm.pbf --place 46.8,-6.0 --radius 3km";
     if (!request.has("extract")) throw InputError("command line", "the extract is missing", example);
     if (!request.has("place")) throw InputError("command line", "--place is missing", example);
-    extract::Asked asked;
+    LandRequest asked;
     asked.file = request.get<std::string>("extract");
     asked.centre = place_in_words(request.get<std::string>("place"), "--place");
     asked.radius_m = metres_in_words(request.get<std::string>("radius"), "--radius", 100, 30000);

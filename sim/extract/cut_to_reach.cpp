@@ -166,7 +166,7 @@ std::vector<Outline> mended_outlines(const Ring& ring) {
     return outlines;
 }
 
-void cut_to_reach(Drawn& drawn, const Asked& asked) {
+void cut_to_reach(Drawn& drawn, const LandRequest& asked) {
     const Polygon wide = disc(asked.radius_m + asked.margin_m);
     const Polygon near = disc(asked.radius_m);
     for (Area& area : drawn.areas) {

@@ -64,7 +64,7 @@ struct Drawn {
     std::vector<std::string> left;    ///< one line for each that could not be read
 };
 
-struct Asked {
+struct LandRequest {
     std::string file;
     LatLon centre;
     double radius_m = 3000;
@@ -74,10 +74,10 @@ struct Asked {
 };
 
 /// Reads an extract in XML or PBF, plain or packed (.osm, .osm.gz, .osm.bz2, .osm.pbf). Throws InputError.
-Drawn read_drawn(const Asked& asked);
+Drawn read_drawn(const LandRequest& asked);
 
 /// Cuts everything to its reach and simplifies it; larger areas come before smaller, which lie over them.
-void cut_to_reach(Drawn& drawn, const Asked& asked);
+void cut_to_reach(Drawn& drawn, const LandRequest& asked);
 
 /// Area in square metres; a ring that crosses itself counts each loop once.
 double area_m2(const Outline& outline);
@@ -85,11 +85,11 @@ double area_m2(const Outline& outline);
 std::vector<Outline> mended_outlines(const Ring& ring);
 
 // What is written: each a whole file's text.
-std::string habitats_geojson(const Drawn& drawn, const Asked& asked);
-std::string map_geojson(const Drawn& drawn, const Asked& asked);
-std::string proposals_csv(const Drawn& drawn, const Asked& asked);
+std::string habitats_geojson(const Drawn& drawn, const LandRequest& asked);
+std::string map_geojson(const Drawn& drawn, const LandRequest& asked);
+std::string proposals_csv(const Drawn& drawn, const LandRequest& asked);
 std::string cavity_beliefs(const Drawn& drawn);  ///< an overlay; empty where the map shows too little
-std::string account(const Drawn& drawn, const Asked& asked);
+std::string account(const Drawn& drawn, const LandRequest& asked);
 
 }  // namespace maybough::extract
 

@@ -87,7 +87,7 @@ std::string fixed(double value, int digits) {
 }
 }  // namespace
 
-std::string habitats_geojson(const Drawn& drawn, const Asked& asked) {
+std::string habitats_geojson(const Drawn& drawn, const LandRequest& asked) {
     const LocalPlane plane(asked.centre);
     Collection out;
     for (const Area& area : drawn.areas) {
@@ -99,7 +99,7 @@ std::string habitats_geojson(const Drawn& drawn, const Asked& asked) {
     return out.text();
 }
 
-std::string map_geojson(const Drawn& drawn, const Asked& asked) {
+std::string map_geojson(const Drawn& drawn, const LandRequest& asked) {
     const LocalPlane plane(asked.centre);
     Collection out;
     for (const Area& area : drawn.areas) {
@@ -119,7 +119,7 @@ std::string map_geojson(const Drawn& drawn, const Asked& asked) {
     return out.text();
 }
 
-std::string proposals_csv(const Drawn& drawn, const Asked& asked) {
+std::string proposals_csv(const Drawn& drawn, const LandRequest& asked) {
     const LocalPlane plane(asked.centre);
     std::vector<Mark> marks;
     for (const Mark& mark : drawn.marks) {
@@ -182,7 +182,7 @@ std::string cavity_beliefs(const Drawn& drawn) {
     return text.dump(2) + "\n";
 }
 
-std::string account(const Drawn& drawn, const Asked& asked) {
+std::string account(const Drawn& drawn, const LandRequest& asked) {
     struct Sum {
         int areas = 0;
         double drawn_m2 = 0;
@@ -200,7 +200,7 @@ std::string account(const Drawn& drawn, const Asked& asked) {
     for (const auto& [name, sum] : sums) {
         std::ostringstream line;
         line << std::left << std::setw(10) << name << std::right << std::setw(7) << sum.areas << std::setw(12)
-             << fixed(sum.drawn_m2 / hectare, 3) << std::setw(12) << fixed(sum.kept_m2 / hectare, 3) << "\n";
+             << fixed(sum.drawn_m2 / hectare, 4) << std::setw(12) << fixed(sum.kept_m2 / hectare, 4) << "\n";
         text += line.str();
     }
     text += "Kept: within " + fixed(asked.radius_m + asked.margin_m, 0) + " m (buildings " + fixed(asked.radius_m, 0) +

@@ -43,7 +43,7 @@ bool is_area_class(const std::string& becomes) {
 
 class Handler : public osmium::handler::Handler {
   public:
-    Handler(const Asked& asked, Drawn& drawn) : asked_(asked), plane_(asked.centre), drawn_(drawn) {}
+    Handler(const LandRequest& asked, Drawn& drawn) : asked_(asked), plane_(asked.centre), drawn_(drawn) {}
 
     void node(const osmium::Node& node) {
         const TagRule* rule = rule_for(node.tags(), asked_.rules);
@@ -130,7 +130,7 @@ class Handler : public osmium::handler::Handler {
         return points;
     }
 
-    const Asked& asked_;
+    const LandRequest& asked_;
     LocalPlane plane_;
     Drawn& drawn_;
     std::map<osmium::object_id_type, Pending> closed_;
@@ -156,7 +156,7 @@ class Everything {
 
 }  // namespace
 
-Drawn read_drawn(const Asked& asked) {
+Drawn read_drawn(const LandRequest& asked) {
     check_regular_file(asked.file);
     Drawn drawn;
     try {

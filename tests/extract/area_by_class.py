@@ -13,12 +13,13 @@ import tempfile
 program, files = sys.argv[1], [pathlib.Path(f) for f in sys.argv[2:] if pathlib.Path(f).exists()]
 if not files or not shutil.which("ogr2ogr"):
     sys.exit(77)
-M = 6371008.8 * math.pi / 180
+A, E2 = 6378137.0, 0.00669437999  # WGS 84
 
 
 def ring_m2(ring, lat0):
-    k = math.cos(math.radians(lat0))
-    xy = [((p[0] - ring[0][0]) * M * k, (p[1] - ring[0][1]) * M) for p in ring]
+    w = math.sqrt(1 - E2 * math.sin(math.radians(lat0)) ** 2)
+    north, east = A * (1 - E2) / w ** 3 * math.pi / 180, A / w * math.cos(math.radians(lat0)) * math.pi / 180
+    xy = [((p[0] - ring[0][0]) * east, (p[1] - ring[0][1]) * north) for p in ring]
     return abs(sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(xy, xy[1:] + xy[:1]))) / 2
 
 

@@ -13,15 +13,18 @@ using namespace maybough;
 
 namespace {
 
-constexpr double metre_deg = 1 / 111195.08;  // of latitude, sphere of 6371.0088 km (IUGG mean radius)
+// Metres in a degree at 47 N on WGS 84 (a 6378137 m, e2 0.00669437999): meridian radius a(1-e2)/w^3 and that across
+// a/w, w2 = 1 - e2 sin2(47).
+constexpr double north_deg = 1 / 111170.84;
+constexpr double east_deg = 1 / 76056.00;
 
 /// Nodes at metres from 47 N 8 E and ways over them, as OSM XML 0.6.
 class Sketch {
   public:
     std::string node(double east_m, double north_m, const std::string& tags = "") {
         const std::string id = std::to_string(++nodes_);
-        const double lat = 47 + north_m * metre_deg;
-        const double lon = 8 + east_m * metre_deg / std::cos(47 * std::numbers::pi / 180);
+        const double lat = 47 + north_m * north_deg;
+        const double lon = 8 + east_m * east_deg;
         text_ += "<node id=\"" + id + "\" version=\"1\" lat=\"" + std::to_string(lat) + "0\" lon=\"" +
                  std::to_string(lon) + "0\">" + tags + "</node>\n";
         return id;
@@ -59,8 +62,8 @@ class Sketch {
     std::string relations_;
 };
 
-Asked asked_of(const std::string& file) {
-    Asked asked;
+LandRequest asked_of(const std::string& file) {
+    LandRequest asked;
     asked.file = file;
     asked.centre = {47, 8};
     asked.radius_m = 1000;
@@ -77,7 +80,7 @@ TEST_CASE("a wood with a pond cut out, by a relation") {
     sketch.way({{-50, -50}, {50, -50}, {50, 50}, {-50, 50}}, Sketch::tag("natural", "water"), true);
     sketch.relation("<member type=\"way\" ref=\"1\" role=\"outer\"/><member type=\"way\" ref=\"2\" role=\"inner\"/>",
                     Sketch::tag("natural", "wood"));
-    const Asked asked = asked_of(sketch.put("maybough-wood.osm"));
+    const LandRequest asked = asked_of(sketch.put("maybough-wood.osm"));
     Drawn drawn = read_drawn(asked);
     cut_to_reach(drawn, asked);
     REQUIRE(drawn.areas.size() == 2);
@@ -90,7 +93,7 @@ TEST_CASE("a wood with a pond cut out, by a relation") {
 TEST_CASE("a ring that crosses itself is read as its two loops, and told") {
     Sketch sketch;
     sketch.way({{0, 0}, {200, 200}, {200, 0}, {0, 200}}, Sketch::tag("landuse", "orchard"), true);
-    const Asked asked = asked_of(sketch.put("maybough-bow.osm"));
+    const LandRequest asked = asked_of(sketch.put("maybough-bow.osm"));
     const Drawn drawn = read_drawn(asked);
     REQUIRE(drawn.areas.size() == 1);
     REQUIRE(drawn.mended.size() == 1);
@@ -101,7 +104,7 @@ TEST_CASE("a ring that crosses itself is read as its two loops, and told") {
 TEST_CASE("what lies beyond the radius is cut off, and a margin keeps more of habitats") {
     Sketch sketch;
     sketch.way({{-5000, -5000}, {5000, -5000}, {5000, 5000}, {-5000, 5000}}, Sketch::tag("landuse", "farmland"), true);
-    Asked asked = asked_of(sketch.put("maybough-far.osm"));
+    LandRequest asked = asked_of(sketch.put("maybough-far.osm"));
     asked.margin_m = 500;
     Drawn drawn = read_drawn(asked);
     cut_to_reach(drawn, asked);
@@ -117,7 +120,7 @@ TEST_CASE("lines, trees, churches and names find their places; users change the 
                false);
     sketch.way({{300, 300}, {320, 300}, {320, 310}, {300, 310}}, Sketch::tag("building", "church"), true);
     sketch.way({{-500, -500}, {-400, -500}, {-400, -400}, {-500, -400}}, Sketch::tag("natural", "heath"), true);
-    Asked asked = asked_of(sketch.put("maybough-things.osm"));
+    LandRequest asked = asked_of(sketch.put("maybough-things.osm"));
     Drawn drawn = read_drawn(asked);
     cut_to_reach(drawn, asked);
     CHECK(drawn.lines.size() == 1);
