@@ -1,6 +1,6 @@
 #!/usr/bin/env python3
 """Invents a map of Brindle Ferry in OpenStreetMap's XML: streets, river, buildings, trees and names round the demo's own
-habitats, all made up. Usage: make_land.py > land.osm; then maybough land land.osm --place 46.8,-6.0 --radius 4km.
+habitats, all made up. Usage: make_land.py > land.osm; then maybough land land.osm --place 46.8,-6.0 --radius 2.5km --tolerance 6m.
 The land of the demo was made so; the same seed gives the same file."""
 import json
 import math
