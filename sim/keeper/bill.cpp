@@ -54,8 +54,7 @@ Bill bill(const Placement& placement, std::span<const TrapKind> kinds, std::span
         if (days_hung(setting) == 0) continue;
         const TrapKind& kind = kinds[setting.kind];
         const Spot& spot = spots[setting.spot];
-        const std::vector<Day> visits = visit_days(setting);
-        const std::vector<Day> vials = lure_days(setting, visits, keeper);
+        const auto [visits, vials] = visits_of(setting, keeper);
         rounds.insert(setting.hang);
         rounds.insert(visits.begin(), visits.end());
         rounds.insert(setting.take_down);

@@ -46,6 +46,26 @@ struct Keeper {
     std::string currency = "EUR";
 };
 
+/// The days on which the keeper sees to one trap.
+struct Rounds {
+    /// Between hanging and taking down. They fall on common rounds, every visit_every_days counted from the first day
+    /// of the simulated year, so that traps with the same interval are seen on the same drive whenever they were hung.
+    std::vector<Day> visits;
+    /// Days among hanging and visits on which a vial is put in: at hanging, and at the first visit at which the last is
+    /// old; none where the keeper uses no lures.
+    std::vector<Day> lures;
+};
+/// The one calendar of a trap: what the simulation lives, the bill counts and every table, page and calendar shows.
+Rounds visits_of(const TrapSetting& setting, const Keeper& keeper);
+
+/// When traps hang: one rule for the plan, the rules of thumb and this year's forecast, from the days of the year on
+/// which swarms hung in simulated seasons. hang_before_days before one swarm in twenty has come; the first day where
+/// there are none.
+Day hang_day(std::vector<int> swarm_days, const KeeperParameters& parameters);
+/// Days of taking down worth trying, latest first: stay_after_days after nearly all swarms of the season have come (97
+/// of 100; the usual choice), or 90, 80 or 70. `last` is the last day of the simulated year.
+std::vector<Day> take_down_days(std::vector<int> swarm_days, Day last, const KeeperParameters& parameters);
+
 /// A stretch of days in which a hung trap cannot take a swarm (0-based days of the simulated year, [from, until)).
 struct Outage {
     enum class Cause { tenant, damage, stolen } cause{};

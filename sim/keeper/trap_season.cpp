@@ -6,7 +6,8 @@
 
 namespace maybough::keeper {
 
-std::vector<Day> visit_days(const TrapSetting& setting) {
+namespace {
+std::vector<Day> common_rounds(const TrapSetting& setting) {
     std::vector<Day> visits;
     if (setting.visit_every_days <= 0) return visits;
     const int every = setting.visit_every_days;
@@ -15,19 +16,20 @@ std::vector<Day> visit_days(const TrapSetting& setting) {
     }
     return visits;
 }
+}  // namespace
 
 int days_hung(const TrapSetting& setting) {
     return std::max(0, setting.take_down - setting.hang);
 }
 
-std::vector<Day> lure_days(const TrapSetting& setting, const std::vector<Day>& visits, const Keeper& keeper) {
-    std::vector<Day> days;
-    if (!setting.lured || !keeper.use_lure || days_hung(setting) == 0) return days;
-    days.push_back(setting.hang);
-    for (const Day visit : visits) {
-        if (visit - days.back() >= keeper.relure_after_days) days.push_back(visit);
+Rounds visits_of(const TrapSetting& setting, const Keeper& keeper) {
+    Rounds rounds{common_rounds(setting), {}};
+    if (!setting.lured || !keeper.use_lure || days_hung(setting) == 0) return rounds;
+    rounds.lures.push_back(setting.hang);
+    for (const Day visit : rounds.visits) {
+        if (visit - rounds.lures.back() >= keeper.relure_after_days) rounds.lures.push_back(visit);
     }
-    return days;
+    return rounds;
 }
 
 Day next_visit(const TrapSeason& trap, Day day) {
@@ -72,8 +74,9 @@ TrapSeason plan_trap_season(const TrapSetting& setting, std::size_t index, const
     trap.setting = index;
     trap.hang = setting.hang;
     trap.take_down = {std::max(setting.hang.value, setting.take_down.value)};
-    trap.visits = visit_days(setting);
-    trap.lured_on = lure_days(setting, trap.visits, keeper);
+    Rounds rounds = visits_of(setting, keeper);
+    trap.visits = std::move(rounds.visits);
+    trap.lured_on = std::move(rounds.lures);
     add_wear(trap, kind, parameters, chance);
 
     // Each day's luck is keyed by place and day alone, so that hanging a week earlier shifts nothing later. What

@@ -62,7 +62,7 @@ double share_by(const std::vector<double>& sorted, double day) {
 }
 }  // namespace
 
-std::string_view word(Milestone milestone) {
+std::string_view milestone_word(Milestone milestone) {
     static constexpr std::array<std::string_view, milestone_kinds> words{"first swarm", "first tenth", "half of them",
                                                                          "peak week",   "nine tenths", "last swarm"};
     return words.at(static_cast<std::size_t>(milestone));

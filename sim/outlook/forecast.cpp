@@ -104,6 +104,17 @@ void put_weeks(Forecast& forecast, const std::vector<Pair>& pairs) {
     forecast.weeks.assign(begins, weeks.end());
 }
 
+/// The day of every swarm of every member.
+std::vector<int> swarm_days_of(const std::vector<Pair>& pairs) {
+    std::vector<int> days;
+    for (const Pair& pair : pairs) {
+        for (std::size_t day = 0; day < pair.member.swarms_on.size(); ++day) {
+            days.insert(days.end(), static_cast<std::size_t>(pair.member.swarms_on[day]), static_cast<int>(day));
+        }
+    }
+    return days;
+}
+
 void put_next_days(Forecast& forecast, const std::vector<Pair>& pairs, int today) {
     for (int day = today + 1; day <= today + next_days && day < forecast.days; ++day) {
         const auto d = static_cast<std::size_t>(day);
@@ -147,7 +158,7 @@ Forecast make_forecast(const Scenario& scenario, const ThisYear& weather, const 
     put_totals(forecast, pairs, today);
     put_weeks(forecast, pairs);
     put_next_days(forecast, pairs, today);
-    forecast.agenda = agenda_of(forecast, moved.placement, moved.keeper.relure_after_days, scenario.parameters.outlook);
+    forecast.agenda = agenda_of(forecast, swarm_days_of(pairs), moved);
     return forecast;
 }
 

@@ -244,7 +244,7 @@ void tell(Learned& learned, const CatchLog& log) {
 }
 }  // namespace
 
-std::string_view word(LearnOutcome outcome) {
+std::string_view learn_word(LearnOutcome outcome) {
     static constexpr std::array<std::string_view, 4> words{"nothing to learn from", "learnt", "learnt with less weight",
                                                            "refused"};
     return words.at(static_cast<std::size_t>(outcome));

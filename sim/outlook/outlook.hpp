@@ -22,7 +22,7 @@ inline constexpr std::size_t milestone_kinds = 6;
 inline constexpr std::array<Milestone, milestone_kinds> all_milestones{Milestone::first,       Milestone::first_tenth,
                                                                        Milestone::half,        Milestone::peak,
                                                                        Milestone::nine_tenths, Milestone::last};
-std::string_view word(Milestone milestone);
+std::string_view milestone_word(Milestone milestone);
 
 /// Day of the simulated year of each milestone in one season; NaN in a season without swarms.
 using SeasonDates = std::array<double, milestone_kinds>;
@@ -159,9 +159,10 @@ struct MemberSeason {
 MemberSeason member_season(const Scenario& scenario, const Parameters& parameters, const WeatherYear& weather,
                            const Placement& placement, const Chance& chance);
 
-/// When to do what, from the dates' odds; `relure_after_days` counts from the first hanging.
-std::vector<AgendaItem> agenda_of(const Forecast& forecast, const Placement& placement, double relure_after_days,
-                                  const OutlookParameters& parameters);
+/// When to do what, by the keeper's one calendar (hang_day, take_down_days, visits_of) from `swarm_days`, the day of
+/// every swarm of every member; visited as often as the scenario's traps.
+std::vector<AgendaItem> agenda_of(const Forecast& forecast, const std::vector<int>& swarm_days,
+                                  const Scenario& scenario);
 
 // --- Hindcast ----------------------------------------------------------------------------------------------------
 
@@ -287,7 +288,7 @@ enum class LearnOutcome {
     weakened,  ///< too few draws carried the log: its likelihood was taken to a power below 1
     refused,   ///< the model hardly allows such a log: beliefs are what they were
 };
-std::string_view word(LearnOutcome outcome);
+std::string_view learn_word(LearnOutcome outcome);
 
 struct Learned {
     std::string log;

@@ -13,6 +13,10 @@
     ROW(moths_per_100_days, "1", 0.3, 0, 5, fixed, 0.1, 1, assumed, "common practice, no published source: old comb in an empty box seldom lasts a summer", "expected times in 100 days that wax moths spoil the old comb in a hung trap; it draws no swarm from then on") \
     ROW(mend_minutes, "min", 20, 0, 240, fixed, 10, 45, practice, "", "work to clear out a tenant or to mend a trap at a visit")
 
+#define MAYBOUGH_KEEPER_CALENDAR_ROWS(ROW) \
+    ROW(hang_before_days, "d", 17, 0, 90, fixed, 14, 28, practice, "common practice, no published source: two to three weeks before the first swarms", "days for which traps hang before one swarm in twenty has come, so that scouts come upon them and the smell of the workshop is gone") \
+    ROW(stay_after_days, "d", 5, 0, 90, fixed, 3, 14, practice, "common practice, no published source", "days for which traps stay after nearly all swarms have come, so that the last can move in and be seen")
+
 #define MAYBOUGH_KEEPER_LURE_ROWS(ROW) \
     ROW(lure_half_life_days, "d", 60, 1, 720, fixed, 30, 90, from_memory, "release falls roughly exponentially, half-life 1 to 3 months", "days in which a vial's release halves in full shade") \
     ROW(lure_sun_speed, "1", 0.5, 0, 5, fixed, 0.2, 1, assumed, "", "by how much faster a vial empties in full sun, as a share")
@@ -46,6 +50,7 @@
 
 #define MAYBOUGH_KEEPER_ROWS(ROW) \
     MAYBOUGH_KEEPER_MISHAP_ROWS(ROW) \
+    MAYBOUGH_KEEPER_CALENDAR_ROWS(ROW) \
     MAYBOUGH_KEEPER_LURE_ROWS(ROW) \
     MAYBOUGH_KEEPER_TAKING_ROWS(ROW) \
     MAYBOUGH_KEEPER_LABOUR_ROWS(ROW)

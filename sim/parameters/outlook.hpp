@@ -5,8 +5,6 @@
 
 // clang-format off
 #define MAYBOUGH_OUTLOOK_ROWS(ROW) \
-    ROW(hang_before_days, "d", 14, 0, 90, fixed, 7, 28, practice, "common practice, no published source", "agenda: days before the first swarms are likely at which traps are to hang, so that scouts come upon them and the scent settles") \
-    ROW(stay_after_days, "d", 7, 0, 90, fixed, 3, 14, practice, "common practice, no published source", "agenda: days after the last swarm is likely that traps stay, so that it can move in") \
     ROW(effect_sd_ln, "1", 0.3, 0.01, 3, fixed, 0.1, 0.6, assumed, "", "learning: how far one spread of an unknown is expected to move the logarithm of the catch, before any season is simulated") \
     ROW(trap_effect_sd_ln, "1", 0.1, 0.001, 3, fixed, 0.03, 0.3, assumed, "", "learning: how far that effect is expected to differ between traps") \
     ROW(least_effective_draws, "1", 200, 20, 10000, fixed, 100, 500, practice, "a 5 % quantile from 200 draws rests on ten of them", "learning: effective draws below which the log's word is weakened until so many are left") \

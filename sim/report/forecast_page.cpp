@@ -12,7 +12,7 @@ Json dates_json(const Forecast& forecast) {
         const DateOdds& odds = odds_of(forecast, what);
         Json by_day = Json::array();
         for (const double share : odds.by_day) by_day.push_back(json_number(share));
-        list.push_back({{"what", word(what)},
+        list.push_back({{"what", milestone_word(what)},
                         {"day_10", iso(forecast.date(odds.day_10))},
                         {"day_50", iso(forecast.date(odds.day_50))},
                         {"day_90", iso(forecast.date(odds.day_90))},
@@ -57,7 +57,7 @@ Json agenda_json(const Forecast& forecast) {
         list.push_back({{"task", task_title(item.task)},
                         {"date", iso(item.date)},
                         {"overdue", item.overdue},
-                        {"reason", task_reason(forecast, item.task)}});
+                        {"reason", task_reason(item.task)}});
     }
     return list;
 }

@@ -22,17 +22,17 @@ std::string dates_table(const Forecast& forecast) {
     table.column("is past").column("normal 50 %").column("days late").column("odds of later");
     for (const Milestone what : all_milestones) {
         const DateOdds& odds = odds_of(forecast, what);
-        table.row({std::string(word(what)), forecast_day(forecast, odds.day_10), forecast_day(forecast, odds.day_50),
-                   forecast_day(forecast, odds.day_90), percent(odds.odds_past),
+        table.row({std::string(milestone_word(what)), forecast_day(forecast, odds.day_10),
+                   forecast_day(forecast, odds.day_50), forecast_day(forecast, odds.day_90), percent(odds.odds_past),
                    forecast_day(forecast, odds.normal_day_50),
-                   number(odds.days_late.mean, 1) + " +- " + number(odds.days_late.half_width_95, 1),
+                   number(odds.days_late.mean, 1) + " +- " + number(odds.days_late.se, 1),
                    percent(odds.odds_later)});
     }
     return table.text() +
            wrapped(
                "Of swarms that hang within the area, from colonies alive in spring, the margin's included where "
                "they hang inside. Days late are paired: each member beside a normal year of the same land, beliefs "
-               "and luck; +- is a 95 % interval of the mean.");
+               "and luck; +- is the standard error of the mean.");
 }
 
 /// Weeks worth a line: the CSV has them all.
@@ -44,7 +44,7 @@ bool tells(const WeekOdds& week) {
 std::string odds_table(const Forecast& forecast) {
     TextTable table;
     table.column("come by", Align::left, 24);
-    for (const Milestone what : all_milestones) table.column(std::string(word(what)), Align::right, 20);
+    for (const Milestone what : all_milestones) table.column(std::string(milestone_word(what)), Align::right, 20);
     for (const WeekOdds& week : forecast.weeks) {
         if (!tells(week)) continue;
         const auto day = static_cast<std::size_t>((week.monday + std::chrono::days{6} - forecast.first_day).count());
@@ -111,7 +111,7 @@ std::string agenda_lines(const Forecast& forecast) {
     for (const AgendaItem& item : forecast.agenda) {
         lures = lures || item.task == Task::relure;
         text += wrapped(task_title(item.task) + " " + iso(item.date) + (item.overdue ? " (now past)" : "") + ": " +
-                        task_reason(forecast, item.task) + ".");
+                        task_reason(item.task) + ".");
     }
     if (!lures) text += wrapped("No new lures are due before most swarms have come.");
     return text;

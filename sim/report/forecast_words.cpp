@@ -23,31 +23,18 @@ std::string task_title(Task task) {
     return titles.at(static_cast<std::size_t>(task));
 }
 
-std::string task_reason(const Forecast& forecast, Task task) {
-    const auto on = [&](Milestone what, Day DateOdds::*day) {
-        return forecast_day(forecast, odds_of(forecast, what).*day);
-    };
-    // As many days as the agenda left, which the ends of the year may cut short.
-    const auto days_from = [&](Day day) {
-        const auto item = std::find_if(forecast.agenda.begin(), forecast.agenda.end(),
-                                       [task](const AgendaItem& one) { return one.task == task; });
-        if (item == forecast.agenda.end()) return std::string("some days");
-        return counted(std::abs(static_cast<double>((item->date - forecast.date(day)).count())), "day");
-    };
+std::string task_reason(Task task) {
     switch (task) {
         case Task::hang:
-            return days_from(odds_of(forecast, Milestone::first).day_10) + " before " +
-                   on(Milestone::first, &DateOdds::day_10) + ", by when a first swarm has come with odds of 1 in 10";
+            return "two to three weeks before one swarm in twenty has come in this year's seasons";
         case Task::visit_from:
-            return "a first swarm has come by then with odds of 1 in 10";
+            return "the first round on which a trap may be full";
         case Task::relure:
             return "the lures are spent, and swarms are still to come";
         case Task::visit_until:
-            return "nine tenths of the swarms have come by then with odds of 9 in 10; few are left after it";
+            return "the last round before the traps come down";
         case Task::take_down:
-            return "the last swarm has come by " + on(Milestone::last, &DateOdds::day_90) +
-                   " with odds of 9 in 10, and " + days_from(odds_of(forecast, Milestone::last).day_90) +
-                   " are left for it to move in";
+            return "all but three swarms of a hundred have come, and the last has had days to move in";
     }
     throw ModelFault("a task has no reason");
 }
@@ -57,10 +44,10 @@ std::string lateness(const Estimate& days_late) {
     if (days_late.n == 0) return "not to be compared with normal years";
     if (days < 0.5 || days < days_late.half_width_95) {
         return "no earlier or later than in normal years that can be told (" + number(days_late.mean, 1) + " +- " +
-               number(days_late.half_width_95, 1) + " days)";
+               number(days_late.se, 1) + " days)";
     }
     return number(days, 1) + " days " + (days_late.mean > 0 ? "later" : "earlier") + " than in normal years (+- " +
-           number(days_late.half_width_95, 1) + ")";
+           number(days_late.se, 1) + ")";
 }
 
 std::string forecast_answer(const Forecast& forecast) {

@@ -10,8 +10,8 @@ namespace maybough::report {
 
 /// "Hang traps by".
 std::string task_title(Task task);
-/// Why then: the odds that the date rests on.
-std::string task_reason(const Forecast& forecast, Task task);
+/// Why then.
+std::string task_reason(Task task);
 /// "6.2 days later than in normal years (+- 1.1)".
 std::string lateness(const Estimate& days_late);
 /// "5 May" of a day of the forecast's year.

@@ -10,13 +10,10 @@ std::map<Day, WorkOfDay> work_days(const Scenario& scenario, const Placement& pl
     for (std::size_t i = 0; i < placement.size(); ++i) {
         const TrapSetting& set = placement[i];
         days[set.hang].hang.push_back(i + 1);
-        Day lured = set.hang;
-        for (const Day day : visit_days(set)) {
-            days[day].visit.push_back(i + 1);
-            if (set.lured && day - lured >= scenario.keeper.relure_after_days) {
-                days[day].relure.push_back(i + 1);
-                lured = day;
-            }
+        const Rounds rounds = visits_of(set, scenario.keeper);
+        for (const Day day : rounds.visits) days[day].visit.push_back(i + 1);
+        for (const Day day : rounds.lures) {
+            if (day != set.hang) days[day].relure.push_back(i + 1);
         }
         days[set.take_down].take_down.push_back(i + 1);
     }
