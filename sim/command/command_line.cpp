@@ -67,7 +67,7 @@ std::int64_t whole(const Request& request, const std::string& option, std::int64
     return value;
 }
 
-double number(const Request& request, const std::string& option, double low, double high) {
+double number_option(const Request& request, const std::string& option, double low, double high) {
     const auto value = request.get<double>(option);
     if (!(value >= low && value <= high)) {
         std::ostringstream problem;
@@ -85,10 +85,27 @@ Effort effort_of(const Request& request) {
     return effort;
 }
 
+namespace {
+/// The command line with the last part of every path alone: results are passed on, and nobody's folders are told.
+std::string without_folders(const std::string& command_line) {
+    std::istringstream words(command_line);
+    std::string text;
+    for (std::string word; words >> word;) {
+        const std::size_t value = word.find('=') == std::string::npos ? 0 : word.find('=') + 1;
+        while (word.size() > value + 1 && word.back() == '/') word.pop_back();
+        const std::size_t slash = word.rfind('/');
+        if (slash != std::string::npos && slash + 1 < word.size() && slash >= value)
+            word.erase(value, slash + 1 - value);
+        text += (text.empty() ? "" : " ") + word;
+    }
+    return text;
+}
+}  // namespace
+
 Provenance provenance_of(const Request& request) {
     Provenance origin;
     origin.command = request.command;
-    origin.command_line = request.command_line;
+    origin.command_line = without_folders(request.command_line);
     origin.version = MAYBOUGH_VERSION;
     origin.flags = MAYBOUGH_FLAGS;
     origin.seed = static_cast<std::uint32_t>(request.get<std::int64_t>("seed"));

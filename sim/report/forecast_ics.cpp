@@ -24,7 +24,8 @@ std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, con
         const std::string late = item.overdue ? " (was due before the forecast's day)" : "";
         events.push_back({item.date, uid(scenario, forecast, item, nth),
                           "Swarm traps: " + task_title(item.task) + " " + short_date(item.date) + late,
-                          "As seen on " + iso(forecast.weather.today) + ": " + task_reason(forecast, item.task) + "."});
+                          "As seen on " + iso(forecast.weather.today) + ": " + task_reason(item.task) + ".",
+                          scenario.name, scenario.land.centre});
     }
     const DateOdds& peak = odds_of(forecast, Milestone::peak);
     events.push_back({forecast.date(peak.day_50),
@@ -33,8 +34,9 @@ std::string forecast_ics(const Scenario& scenario, const Forecast& forecast, con
                           number(scenario.land.centre.longitude_deg, 5),
                       "Swarm season: peak week's middle",
                       "With 8 in 10 odds between " + forecast_day(forecast, peak.day_10) + " and " +
-                          forecast_day(forecast, peak.day_90) + "."});
-    return icalendar("forecast", events, origin);
+                          forecast_day(forecast, peak.day_90) + ".",
+                      scenario.name, scenario.land.centre});
+    return icalendar("forecast", "Swarm season " + scenario.name, events, origin);
 }
 
 }  // namespace maybough::report

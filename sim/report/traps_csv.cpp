@@ -22,12 +22,15 @@ std::string facing_field(double degrees) {
 }  // namespace
 
 std::string traps_csv(const Scenario& scenario, const Placement& placement) {
-    std::string text = "spot,kind,height_m,facing,hang,take_down,visit_every_days,lured\n";
+    std::string text =
+        "spot,kind,height_m,facing,hang,take_down,visit_every_days,lured,name,latitude_deg,longitude_deg\n";
     for (const TrapSetting& set : placement) {
         text += field(scenario.spots.at(set.spot).id) + "," + field(scenario.kinds.at(set.kind).id) + "," +
                 exact(set.height_m) + "," + facing_field(set.facing_deg) + "," + iso(date_of(scenario, set.hang)) +
                 "," + iso(date_of(scenario, set.take_down)) + "," + std::to_string(set.visit_every_days) + "," +
-                (set.lured ? "yes" : "no") + "\n";
+                (set.lured ? "yes" : "no") + "," + field(spot_name(scenario, set.spot)) + "," +
+                number(scenario.spots.at(set.spot).place.latitude_deg, 7) + "," +
+                number(scenario.spots.at(set.spot).place.longitude_deg, 7) + "\n";
     }
     return text;
 }

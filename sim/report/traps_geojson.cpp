@@ -19,7 +19,7 @@ std::string traps_geojson(const Scenario& scenario, const Placement& placement, 
     }
     const Json map{{"type", "FeatureCollection"},
                    {"name", plain_text("Traps for " + scenario.name + ", " + std::to_string(scenario.year))},
-                   {"origin", json_origin(origin)},
+                   {"origin", {{"program", "maybough " + origin.version}, {"seed", origin.seed}}},
                    {"features", std::move(features)}};
     return json_text(map, 1) + "\n";
 }

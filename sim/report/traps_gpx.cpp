@@ -28,7 +28,7 @@ std::string traps_gpx(const Scenario& scenario, const Placement& placement, cons
         " xsi:schemaLocation=\"http://www.topografix.com/GPX/1/1 http://www.topografix.com/GPX/1/1/gpx.xsd\">\n"
         "  <metadata>\n    <name>" +
         markup_text("Traps for " + scenario.name + ", " + std::to_string(scenario.year)) + "</name>\n    <desc>" +
-        markup_text("Seed " + std::to_string(origin.seed) + ". " + origin.command_line) + "</desc>\n" +
+        markup_text("Seed " + std::to_string(origin.seed) + ".") + "</desc>\n" +
         (origin.written_at.empty() ? "" : "    <time>" + markup_text(origin.written_at) + "</time>\n") +
         "  </metadata>\n";
     for (std::size_t i = 0; i < placement.size(); ++i) text += waypoint(scenario, placement[i], i + 1);

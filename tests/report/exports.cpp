@@ -1,9 +1,12 @@
 // Exports for other tools: escaping, order and units; and the sample files that general tools read back in CTest.
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <filesystem>
+#include <map>
 #include <nlohmann/json.hpp>
 
+#include "report/words.hpp"
 #include "sample.hpp"
 
 using namespace maybough;
@@ -44,11 +47,10 @@ TEST_CASE("GPX escapes what XML would read as markup and drops control character
 
 TEST_CASE("CSV is in the form placements are read from") {
     const std::string csv = traps_csv(sample_scenario(), sample_placement());
-    CHECK(csv ==
-          "spot,kind,height_m,facing,hang,take_down,visit_every_days,lured\n"
-          "spot-1,box,3.5,SE,2026-04-05,2026-07-30,14,yes\n"
-          "spot-2,box,4.25,S,2026-04-05,2026-07-30,14,yes\n"
-          "spot-3,half,2,100,2026-04-12,2026-07-30,14,yes\n");
+    CHECK(csv.rfind("spot,kind,height_m,facing,hang,take_down,visit_every_days,lured,name,latitude_deg,longitude_deg\n",
+                    0) == 0);
+    CHECK(holds(csv, "\nspot-1,box,3.5,SE,2026-04-05,2026-07-30,14,yes,Mill orchard,48.2420000,9.4880000\n"));
+    CHECK(holds(csv, "\nspot-3,half,2,100,2026-04-12,2026-07-30,14,yes,"));
 }
 
 TEST_CASE("JSON carries the plan's figures; what is no number is null") {
@@ -73,13 +75,39 @@ TEST_CASE("bytes that are no UTF-8 do not stop an export") {
     CHECK(json["features"][0]["properties"]["spot_name"] == "caf\xEF\xBF\xBD");
 }
 
-TEST_CASE("the calendar renews lures on the first visit after they are spent") {
-    const std::string ics = calendar_ics(sample_scenario(), sample_placement(), sample_origin());
-    // Hung 5 Apr, visited every 14 days; 60 days on is 4 Jun, so the visit of 14 Jun (70 days on) brings a new lure.
-    const auto day = ics.find("DTSTART;VALUE=DATE:20260614");
-    REQUIRE(day != std::string::npos);
-    CHECK(ics.find("new lure in 2 traps", day) < ics.find("END:VEVENT", day));
-    CHECK(ics.find("new lure") > ics.find("DTSTART;VALUE=DATE:20260531"));
+TEST_CASE("the calendar shows the rounds that are simulated and billed, each trap's with its place") {
+    const Scenario scenario = sample_scenario();
+    const std::string ics = calendar_ics(scenario, sample_placement(), sample_origin());
+    std::map<std::string, int> expected;
+    for (const TrapSetting& set : sample_placement()) {
+        const Rounds rounds = visits_of(set, scenario.keeper);
+        for (const Day day : rounds.visits) ++expected[iso(date_of(scenario, day))];
+        ++expected[iso(date_of(scenario, set.hang))];
+        ++expected[iso(date_of(scenario, set.take_down))];
+        REQUIRE(rounds.lures.size() == 2);
+        // Visited every 14 days; 60 days on from hanging the vial is spent.
+        CHECK(rounds.lures[1] - set.hang >= 60);
+        CHECK(rounds.lures[1] - set.hang < 60 + 14);
+        CHECK(std::count(rounds.visits.begin(), rounds.visits.end(), rounds.lures[1]) == 1);
+    }
+    std::map<std::string, int> shown;
+    const std::string start = "DTSTART;VALUE=DATE:";
+    for (std::size_t at = ics.find(start); at != std::string::npos; at = ics.find(start, at + 1)) {
+        const std::string day = ics.substr(at + start.size(), 8);
+        ++shown[day.substr(0, 4) + "-" + day.substr(4, 2) + "-" + day.substr(6, 2)];
+    }
+    CHECK(shown == expected);
+    const auto times = [&](const std::string& what) {
+        int n = 0;
+        for (std::size_t at = ics.find(what); at != std::string::npos; at = ics.find(what, at + 1)) ++n;
+        return n;
+    };
+    const int events = times("BEGIN:VEVENT");
+    for (const char* part : {"BEGIN:VALARM", "TRIGGER:-PT6H", "GEO:", "LOCATION:", "SEQUENCE:", "UID:"}) {
+        CHECK(times(part) == events);
+    }
+    CHECK(times("METHOD") == 0);
+    CHECK(times("X-WR-CALNAME:") == 1);
     for (std::size_t at = 0; at < ics.size();) {
         const std::size_t end = ics.find("\r\n", at);
         REQUIRE(end != std::string::npos);

@@ -18,18 +18,20 @@ events = [part for part in calendar.walk("VEVENT")]
 assert len({str(event["UID"]) for event in events}) == len(events)
 assert all(not event.errors for event in events)
 
+# Rounds are common to all traps of one interval: counted from the first day of the simulated year.
+first_day = datetime.date.fromisoformat(plan["calendar"]["first_day"])
 expected = set()
 for trap in plan["traps"]:
     hang, down = (datetime.date.fromisoformat(trap[key]) for key in ("hang", "take_down"))
-    expected |= {hang, down}
-    day = hang + datetime.timedelta(trap["visit_every_days"])
-    while day < down:
-        expected.add(day)
-        day += datetime.timedelta(trap["visit_every_days"])
-assert {event.decoded("DTSTART") for event in events} == expected
+    every = trap["visit_every_days"]
+    days = [first_day + datetime.timedelta(day) for day in range(every, 366, every)]
+    expected |= {(trap["spot_name"], day) for day in [hang, down, *(day for day in days if hang < day < down)]}
+assert {(str(event["LOCATION"]), event.decoded("DTSTART")) for event in events} == expected
 for event in events:
     assert event.decoded("DTEND") - event.decoded("DTSTART") == datetime.timedelta(1)
     assert event.decoded("DTSTAMP").tzinfo is not None
-first = str(min(events, key=lambda event: event.decoded("DTSTART"))["DESCRIPTION"])
-assert plan["traps"][1]["spot_name"] in first, first
-print(f"{len(events)} days of work read back")
+    assert "GEO" in event and int(event["SEQUENCE"]) >= 0
+    alarm, = event.walk("VALARM")
+    assert alarm.decoded("TRIGGER") == datetime.timedelta(hours=-6), alarm
+assert str(calendar["X-WR-CALNAME"]) and "METHOD" not in calendar
+print(f"{len(events)} rounds read back")
