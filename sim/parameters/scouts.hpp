@@ -62,6 +62,7 @@
     ROW(settle_min, "min", 15, 0, 120, fixed, 10, 30, assumed, "", "slow start of the flying swarm and entering of its home") \
     ROW(robbed_days, "d", 7, 0, 60, fixed, 3, 21, assumed, "common practice, no published source: a dead colony's stores are robbed out in about a week", "days for which robbers crowd the nest of a colony that died; no swarm takes it before they are done") \
     ROW(honey_mg_per_bee_day, "mg", 6, 0.5, 30, fixed, 4, 12, derived, "Combs 1972; Otis et al. 1981: a swarm's load of 35-40 mg a bee lasts 3-10 days", "honey that a clustered bee uses in a day") \
+    ROW(hunt_death_per_day, "1/d", 0.02, 0, 0.5, fixed, 0.01, 0.05, assumed, "a summer worker's life of 25-38 days (Winston 1987) would take 0.03 a day", "bees of a clustered swarm that die in a day") \
     ROW(longest_hunt_days, "d", 14, 1, 40, fixed, 10, 21, from_memory, "Lindauer 1955: up to two weeks in bad weather", "days after which the swarm gives up") \
     ROW(open_nest_chance, "1", 0.5, 0, 1, fixed, 0.3, 0.8, assumed, "Lindauer 1955: nests in the open are rare", "chance that a swarm that gives up builds in the open rather than disperses")
 // clang-format on

@@ -191,4 +191,12 @@ HuntResult hunt_until(double hived_h, const Swarm& swarm, std::span<const SiteOf
     return course.result;
 }
 
+SwarmLeft left_after(const Swarm& swarm, double hours, const ScoutParameters& parameters) {
+    const double days = std::max(0.0, hours) / 24;
+    const auto bees = static_cast<double>(swarm.bees);
+    const double alive = bees * std::exp(-parameters.hunt_death_per_day * days);
+    const double eaten_g = parameters.honey_mg_per_bee_day / 1000 * (bees + alive) / 2 * days;
+    return {std::max<std::int64_t>(1, std::llround(alive)), std::max(0.0, swarm.honey_g - eaten_g)};
+}
+
 }  // namespace maybough::scouts

@@ -140,6 +140,13 @@ void find_bounds(std::span<const SiteOffer> sites, const ScoutParameters& parame
 /// its draws falls on them.
 bool same_hunt(const HuntWitness& witness, std::span<const SiteOffer> sites, const ScoutParameters& parameters);
 
+/// What a swarm still has after hanging for `hours`: honey less what its bees ate, bees less those that died.
+struct SwarmLeft {
+    std::int64_t bees = 0;
+    double honey_g = 0;
+};
+SwarmLeft left_after(const Swarm& swarm, double hours, const ScoutParameters& parameters);
+
 /// The taste_key of a trap: traps of the same score in one square of 100 m are liked or disliked together.
 std::uint32_t shared_taste(Point at, double log_odds);
 

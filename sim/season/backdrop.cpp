@@ -81,7 +81,8 @@ Backdrop raise_backdrop(const Scenario& scenario, const Parameters& parameters, 
     Backdrop backdrop{std::move(sky), std::move(land), std::move(swarms), {}, std::move(free_h), {}, std::move(finder),
                       died,           swarmed};
     for (const NaturalSite& site : backdrop.land.cavities) {
-        backdrop.cavity_log_odds.push_back(site_log_odds(site.cavity, parameters.scouts, latitude_deg < 0));
+        backdrop.cavity_log_odds.push_back(
+            site_log_odds(site.cavity, parameters.scouts, is_southern(scenario.land.centre)));
     }
     std::sort(backdrop.swarms.begin(), backdrop.swarms.end(), hangs_before);
     for (const Swarm& swarm : backdrop.swarms) {

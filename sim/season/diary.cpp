@@ -15,7 +15,8 @@ const NaturalSite& cavity_of(const Backdrop& backdrop, SiteId site) {
 Colony colony_founded(const Scenario& scenario, const Backdrop& backdrop, const Swarm& swarm, SiteId site, double now_h,
                       const Parameters& parameters, const Chance& chance) {
     const NaturalSite& home = cavity_of(backdrop, site);
-    const Settlers settlers{swarm.bees, swarm.prime, swarm.honey_g, swarm.queen_age_days};
+    const SwarmLeft left = left_after(swarm, now_h - hours_at(swarm.day, swarm.hour), parameters.scouts);
+    const Settlers settlers{left.bees, swarm.prime, left.honey_g, swarm.queen_age_days};
     const ForageMix forage = forage_mix_at(scenario.land, home.at, parameters.landscape);
     return founded_colony(founder_of(swarm.id), home.at, settlers, home.cavity.volume_l, forage, day_at(now_h) + 1,
                           parameters.colony, chance);

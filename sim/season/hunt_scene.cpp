@@ -41,7 +41,7 @@ void must_lie_within(const Changeable& what, double value) {
 SiteOffer offered_anew(SiteOffer offer, Point at, const Cavity& cavity, const Scenario& scenario,
                        const Parameters& parameters) {
     offer.find_weight = find_weight(cavity, offer.distance_m, parameters.scouts);
-    offer.log_odds = site_log_odds(cavity, parameters.scouts, scenario.land.centre.latitude_deg < 0);
+    offer.log_odds = site_log_odds(cavity, parameters.scouts, is_southern(scenario.land.centre));
     if (is_trap(offer.id)) offer.taste_key = shared_taste(at, offer.log_odds);
     return offer;
 }

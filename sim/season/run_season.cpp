@@ -59,7 +59,7 @@ std::vector<SiteOffer> offers_to(const SeasonState& season, const Swarm& swarm, 
         const auto taken = season.tenanted_h.find(offer.id);
         if (taken != season.tenanted_h.end()) offer.open_until_h = std::max(0.0, taken->second - now_h);
     }
-    const bool south = season.scenario.land.centre.latitude_deg < 0;
+    const bool south = is_southern(season.scenario.land.centre);
     const double reach_m = search_reach_m(season.parameters.scouts);
     const double longest_h = 24 * (season.parameters.scouts.longest_hunt_days + 1);  // and a day to fly over
     for (std::size_t t = 0; t < season.traps.size(); ++t) {

@@ -202,3 +202,26 @@ TEST_CASE("a quorum is told only where so many were seen outside, and never with
     // A scout flies home as soon as she has seen it: at most hunts hardly more have gathered by then.
     CHECK(2 * just > met);
 }
+
+TEST_CASE("a founder begins with what its hunt has left of bees and honey") {
+    const Logged& s = logged();
+    const std::vector<ColonyDiary> diaries =
+        keep_diaries(s.scenario, s.scenario.parameters, s.backdrop, s.log, s.chance);
+    std::size_t at = s.backdrop.land.colonies.size();
+    int founders = 0;
+    for (const LoggedSwarm& logged_swarm : s.log.swarms) {
+        if (logged_swarm.fate != Kind::settled) continue;
+        const ColonyDiary& diary = diaries.at(at++);
+        const Swarm& swarm = logged_swarm.swarm;
+        const SwarmLeft left =
+            left_after(swarm, logged_swarm.ended_h - logged_swarm.hung_h, s.scenario.parameters.scouts);
+        CHECK(left.honey_g < swarm.honey_g);
+        CHECK(left.bees <= swarm.bees);
+        if (diary.days.empty()) continue;
+        const ColonyDay& first = diary.days.front();
+        CHECK(first.honey_g - first.honey_in_g <= left.honey_g + 1e-9);
+        CHECK(first.bees <= left.bees);
+        ++founders;
+    }
+    CHECK(founders > 0);
+}
