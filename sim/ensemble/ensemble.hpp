@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <functional>
 #include <span>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -58,14 +59,41 @@ struct Estimate {
     double mean = 0;
     double se = 0;             ///< of the mean, blocks of beliefs as clusters
     double half_width_95 = 0;  ///< of the 95 % interval about the mean, by Student's t with clusters - 1
-    double sd_chance = 0;      ///< between seasons under one belief
-    double sd_ignorance = 0;   ///< between beliefs
-    double low = 0;            ///< 10 % quantile over replicates
-    double high = 0;           ///< 90 % quantile
+    double low_95 = 0;         ///< ends of the 95 % interval: mean -+ half width, or limits made for counts
+    double high_95 = 0;
+    double sd_chance = 0;     ///< between seasons under one belief
+    double sd_ignorance = 0;  ///< between beliefs
+    double low = 0;           ///< 10 % quantile over replicates
+    double high = 0;          ///< 90 % quantile
     std::uint32_t n = 0;
 };
 /// `values[i]` belongs to replicate i, and `values` begins with a block.
 Estimate estimate(std::span<const double> values);
+
+/// The same for counts of a season (swarms, catches), which are never below zero and few of which say little:
+/// - the variance of the mean is drawn towards that of a Poisson count with the weight of two blocks, so that blocks
+///   which happen to agree do not claim certainty (shrinkage of variances as in Smyth 2004, "Linear models and
+///   empirical Bayes methods for assessing differential expression");
+/// - the 95 % limits are those of Garwood 1936 ("Fiducial limits for the Poisson distribution") for the effective count
+///   (mean / standard error)^2, so that clustering counts (Rao and Scott 1992), widened as Student's t is wider than
+///   the normal law.
+Estimate estimate_count(std::span<const double> values);
+
+/// Gives an estimate of a count, however it was come by, limits made for counts. `degrees` of freedom of its error.
+void set_count_limits(Estimate& estimate, double degrees);
+
+/// A share of seasons with its 95 % limits, which never reach 0 or 1.
+struct SeasonShare {
+    double share = 0;
+    double low_95 = 0;
+    double high_95 = 1;
+    bool operator==(const SeasonShare&) const = default;
+};
+/// SeasonShare of seasons in which `happened` is not 0, blocks of beliefs as clusters: limits of Clopper and Pearson
+/// 1934 with the effective number of seasons of Korn and Graubard 1998 ("Confidence intervals for proportions with
+/// small expected number of positive counts estimated from survey data"); one season a belief is taken as effective
+/// where all seasons came out alike.
+SeasonShare share_of(std::span<const double> happened);
 
 /// The 97.5 % quantile of Student's t (half-width of a 95 % interval in standard errors); 0 below one degree.
 double t_quantile_95(double degrees_of_freedom);

@@ -17,7 +17,7 @@ std::vector<ComparedPlacement> compare_placements(const Scenario& scenario, cons
         ComparedPlacement side;
         side.name = sides[p].name;
         side.placement = sides[p].placement;
-        side.catches = estimate(trials.column(p, catches_in));
+        side.catches = estimate_count(trials.column(p, catches_in));
         side.cost = estimate(trials.column(p, cost_in));
         side.net = estimate(trials.column(p, net_in));
         side.catches_less_first = estimate(trials.difference(p, 0, catches_in));

@@ -23,6 +23,10 @@ std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placeme
         point.placement = placements[k];
         const std::vector<double> catches = trials.long_column(k, catches_in);
         point.catches = mean_of(k, catches_in);
+        if (k > 0) {
+            set_count_limits(point.catches,
+                             static_cast<double>(trials.long_column(k, catches_in).size()) / seasons_per_block - 1);
+        }
         point.cost = mean_of(k, cost_in);
         point.value = mean_of(k, value_in);
         point.net = mean_of(k, net_in);
@@ -54,9 +58,9 @@ int best_number(const Trials& trials) {
 
 int number_for_odds(const Trials& trials, int swarms, double odds) {
     for (std::size_t k = 0; k < trials.outcomes.size(); ++k) {
-        const std::vector<double> chances = odds_at_least(trials.column(k, catches_in), swarms);
+        const std::vector<SeasonShare> chances = odds_at_least(trials.column(k, catches_in), swarms);
         const auto wanted = static_cast<std::size_t>(swarms - 1);
-        if (chances.size() > wanted && chances[wanted] >= odds) return static_cast<int>(k);
+        if (chances.size() > wanted && chances[wanted].share >= odds) return static_cast<int>(k);
     }
     return -1;
 }

@@ -8,7 +8,7 @@
 
 namespace maybough::planner {
 
-/// Points 0..N; placement k of `trials` is the plan of k traps, `outlays[k]` the money to find for it.
+/// Points 0..N; placement k of `trials` is the plan of k traps, for which `outlays[k]` has to be spent beforehand.
 std::vector<CurvePoint> curve_of(const Trials& trials, const std::vector<Placement>& placements,
                                  const std::vector<double>& outlays);
 

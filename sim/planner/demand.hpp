@@ -19,7 +19,7 @@ struct SearchOption {
     std::uint64_t place = 0;  ///< options of one place exclude each other; also breaks ties, so it is not an index
     std::size_t kind = 0;
     double cost = 0;    ///< for the season, apart from material
-    double outlay = 0;  ///< money to find before the season, apart from material (vials)
+    double outlay = 0;  ///< money to spend before the season, apart from material
     double hours = 0;   ///< of the keeper's work, apart from building; taking what it would catch alone included
     bool must = false;
     std::vector<Draw> draws;  ///< in increasing hunt
@@ -28,7 +28,7 @@ struct SearchOption {
 /// Material of one kind; the first `owned` cost nothing.
 struct SearchKind {
     double cost = 0;    ///< share of this season, building work included
-    double outlay = 0;  ///< money to find before the season
+    double outlay = 0;  ///< money to spend
     double hours = 0;   ///< of building
     int owned = 0;
 };

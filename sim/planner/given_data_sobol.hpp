@@ -5,7 +5,7 @@
 
 namespace maybough::planner {
 
-/// Share of the variance between beliefs that one unknown explains alone.
+/// SeasonShare of the variance between beliefs that one unknown explains alone.
 struct FirstOrder {
     double share = 0;  ///< of 1; noise deducted, so that an idle unknown's is 0 on average and may lie below
     double se = 0;     ///< standard error, beliefs left out in groups

@@ -89,9 +89,9 @@ Emulator fit_emulator(const std::vector<std::vector<double>>& columns, const std
     return {b[0], {b.begin() + 1, b.begin() + 1 + n}, {b.begin() + 1 + n, b.end()}};
 }
 
-std::vector<std::vector<double>> standardised(const std::vector<Unknown>& unknowns) {
+std::vector<std::vector<double>> standardised(const std::vector<SampledUnknown>& unknowns) {
     std::vector<std::vector<double>> columns;
-    for (const Unknown& unknown : unknowns) {
+    for (const SampledUnknown& unknown : unknowns) {
         double mean = 0;
         double squares = 0;
         const auto n = static_cast<double>(unknown.values.size());
@@ -121,7 +121,7 @@ double worth_of_knowing(const std::vector<std::vector<double>>& columns, const T
     return seasons > 0 ? std::max(0.0, gained / seasons) : 0;
 }
 
-Regret regret_of(const std::vector<Unknown>& unknowns, const Trials& trials, std::size_t chosen) {
+Regret regret_of(const std::vector<SampledUnknown>& unknowns, const Trials& trials, std::size_t chosen) {
     Regret regret;
     if (unknowns.empty() || trials.seasons() < 4 * unknowns.size() + 2) return regret;
     const std::vector<std::vector<double>> columns = standardised(unknowns);
@@ -135,7 +135,7 @@ Regret regret_of(const std::vector<Unknown>& unknowns, const Trials& trials, std
     return regret;
 }
 
-void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<Unknown>& unknowns,
+void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<SampledUnknown>& unknowns,
                      const Trials& trials, std::size_t chosen, std::uint32_t seed) {
     if (unknowns.empty() || trials.seasons() < 4 * unknowns.size() + 2) return;
     const std::vector<std::vector<double>> columns = standardised(unknowns);

@@ -26,13 +26,13 @@ struct Regret {
     double expected = 0;
     double worst = 0;
 };
-Regret regret_of(const std::vector<Unknown>& unknowns, const Trials& trials, std::size_t chosen);
+Regret regret_of(const std::vector<SampledUnknown>& unknowns, const Trials& trials, std::size_t chosen);
 
 /// Adds worth of knowing, first-order share of the catch and Sobol index of the decision to each of `sensitivities`.
-void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<Unknown>& unknowns,
+void add_information(std::vector<Sensitivity>& sensitivities, const std::vector<SampledUnknown>& unknowns,
                      const Trials& trials, std::size_t chosen, std::uint32_t seed);
 
 /// Each unknown's values brought to mean 0 and standard deviation 1.
-std::vector<std::vector<double>> standardised(const std::vector<Unknown>& unknowns);
+std::vector<std::vector<double>> standardised(const std::vector<SampledUnknown>& unknowns);
 
 }  // namespace maybough::planner

@@ -1,6 +1,7 @@
 // The main job: record, fit, search, tune, confirm, report.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "planner/curve.hpp"
 #include "planner/gap.hpp"
@@ -14,7 +15,7 @@ namespace maybough::planner {
 
 namespace {
 constexpr std::uint32_t tuning_seasons = 24;
-/// Share of the report's seasons that the contest between designs gets at most, on luck of its own.
+/// SeasonShare of the report's seasons that the contest between designs gets at most, on luck of its own.
 constexpr double contest_share = 0.2;
 constexpr std::uint32_t gap_batches = 4;
 const std::vector<int> intervals_to_try{5, 7, 10, 14};
@@ -28,7 +29,8 @@ void search_options(Work& work) {
 
 /// Ways to look after the traps: visit intervals with each day of taking down; and without the vial.
 std::vector<Regime> regimes_to_try(const Work& work) {
-    const std::vector<Day> take_downs = take_downs_to_try(work.scenario, work.records.swarm_days);
+    const std::vector<Day> take_downs =
+        take_down_days(work.records.swarm_days, {work.scenario.days() - 1}, work.scenario.parameters.keeper);
     std::vector<Regime> regimes;
     for (const int every : intervals_to_try) {
         for (const Day take_down : take_downs) {
@@ -69,10 +71,22 @@ void tune_regime(Work& work, Plan& plan, const Progress& progress) {
 std::vector<double> outlays_of(const Scenario& scenario, const std::vector<Placement>& placements) {
     std::vector<double> outlays;
     for (const Placement& placement : placements) {
-        const Bill b = bill(placement, scenario.kinds, scenario.spots, scenario.keeper, scenario.parameters.keeper);
-        outlays.push_back(b.outlay);
+        outlays.push_back(
+            bill(placement, scenario.kinds, scenario.spots, scenario.keeper, scenario.parameters.keeper).outlay);
     }
     return outlays;
+}
+
+/// The least that any one trap asks for, of money and of hours.
+void tell_least(Plan& plan, const Work& work) {
+    if (work.demand.options.empty()) return;
+    plan.least_outlay = std::numeric_limits<double>::infinity();
+    plan.least_hours = std::numeric_limits<double>::infinity();
+    for (std::size_t j = 0; j < work.demand.options.size(); ++j) {
+        const Spending spent = spending(work.demand, std::vector<std::size_t>{j});
+        plan.least_outlay = std::min(plan.least_outlay, spent.outlay);
+        plan.least_hours = std::min(plan.least_hours, spent.hours);
+    }
 }
 
 LastPoint last_point(const Work& work) {
@@ -123,7 +137,7 @@ void fill_calendars(Plan& plan, const Trials& report, int days) {
     }
 }
 
-void tell_what_is_worth_knowing(Plan& plan, const std::vector<Unknown>& unknowns, const Trials& report) {
+void tell_what_is_worth_knowing(Plan& plan, const std::vector<SampledUnknown>& unknowns, const Trials& report) {
     const auto k = static_cast<std::size_t>(plan.recommended);
     plan.sensitivities = sensitivities_of(unknowns, report, k);
     add_information(plan.sensitivities, unknowns, report, k, plan.effort.seed);
@@ -179,6 +193,7 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     measure_gaps(plan, work, report, plan.recommended);
     plan.curve = curve_of(report, placements, outlays_of(scenario, placements));
     std::tie(plan.recommended_low, plan.recommended_high) = numbers_like(report, plan.recommended);
+    tell_least(plan, work);
     plan.why_it_stops =
         why_it_stops(plan.curve, plan.recommended, question, last_point(work), scenario.keeper.currency);
     if (plan.recommended > 0 && plan.curve[k].net.mean < plan.curve[0].net.mean &&
@@ -189,8 +204,8 @@ Plan make_plan(const Scenario& scenario, const Question& question, const Effort&
     plan.tied_spots = tied_spots(plan.traps, scenario.spots.size());
     fill_calendars(plan, report, scenario.days());
     plan.swarm_squares = swarm_squares(report.swarm_places, scenario.land.radius_m);
-    const std::vector<Unknown> unknowns =
-        unknowns_of(scenario, effort.seed, report.first_season, report.long_column(k, catches_in).size());
+    const std::vector<SampledUnknown> unknowns =
+        sampled_unknowns(scenario, effort.seed, report.first_season, report.long_column(k, catches_in).size());
     tell_what_is_worth_knowing(plan, unknowns, report);
     plan.if_swarm_value = with_swarm_value(plan.curve);
     plan.if_budget = with_budget(plan.curve);

@@ -9,19 +9,9 @@
 namespace maybough::planner {
 
 namespace {
-/// Scouts look at cavities weeks before a swarm leaves; a trap hung early has also lost the smell of the workshop.
-constexpr int lead_days = 17;
-constexpr double first_share = 0.05;
-/// Shares of the season's swarms after which a trap may come down: all but stragglers first.
-constexpr std::array<double, 4> last_shares{0.97, 0.9, 0.8, 0.7};
-constexpr int after_days = 5;  ///< time for the last swarms to move in and be seen
 constexpr double compass_step_deg = 45;
 /// Hunts on which heights are compared; enough to tell minutes of ladder work from swarms.
 constexpr std::size_t height_hunts = 3000;
-
-int day_at_share(const std::vector<int>& sorted, double share) {
-    return sorted[static_cast<std::size_t>(share * static_cast<double>(sorted.size() - 1))];
-}
 
 /// Pull and worth of a trap for one swarm; a pull of 0 where the swarm cannot come.
 Draw draw_for(const Scenario& scenario, const TrapSetting& setting, const TrapSeason& trap, const SwarmCase& one,
@@ -40,7 +30,7 @@ Draw draw_for(const Scenario& scenario, const TrapSetting& setting, const TrapSe
         trap_cavity(trap, setting, kind, scenario.spots[setting.spot], one.swarm.day, parameters.keeper);
     const double weight = find_weight(cavity, away_m, parameters.scouts);
     if (!(weight > 0)) return draw;
-    const bool south = scenario.land.centre.latitude_deg < 0;
+    const bool south = is_southern(scenario.land.centre);
     const double log_odds = site_log_odds(cavity, parameters.scouts, south);
     const SiteView view{static_cast<float>(std::log(weight)), static_cast<float>(log_odds)};
     draw.pull = static_cast<float>(pull(view, SiteSort::trap, one.swarm.prime, weights));
@@ -91,25 +81,12 @@ double single_net(const Scenario& scenario, const TrapSetting& setting, const Re
 }
 }  // namespace
 
-std::vector<Day> take_downs_to_try(const Scenario& scenario, const std::vector<int>& swarm_days) {
-    const int last = scenario.days() - 1;
-    if (swarm_days.empty()) return {{last}};
-    std::vector<int> sorted = swarm_days;
-    std::sort(sorted.begin(), sorted.end());
-    std::vector<Day> days;
-    for (const double share : last_shares) days.push_back({std::min(last, day_at_share(sorted, share) + after_days)});
-    days.erase(std::unique(days.begin(), days.end()), days.end());
-    return days;
-}
-
 Regime regime_for(const Scenario& scenario, const std::vector<int>& swarm_days) {
+    const KeeperParameters& parameters = scenario.parameters.keeper;
     Regime regime;
-    regime.take_down = take_downs_to_try(scenario, swarm_days).front();
+    regime.hang = hang_day(swarm_days, parameters);
+    regime.take_down = take_down_days(swarm_days, {scenario.days() - 1}, parameters).front();
     regime.lured = scenario.keeper.use_lure;
-    if (swarm_days.empty()) return regime;
-    std::vector<int> sorted = swarm_days;
-    std::sort(sorted.begin(), sorted.end());
-    regime.hang = {std::max(0, day_at_share(sorted, first_share) - lead_days)};
     return regime;
 }
 
@@ -124,7 +101,7 @@ double best_facing_deg(const Spot& spot, const TrapKind& kind, const Scenario& s
     double best = -1e300;
     for (const double deg : allowed) {
         cavity.facing_deg = deg;
-        const double score = site_log_odds(cavity, scenario.parameters.scouts, scenario.land.centre.latitude_deg < 0);
+        const double score = site_log_odds(cavity, scenario.parameters.scouts, is_southern(scenario.land.centre));
         if (score > best) {
             best = score;
             best_deg = deg;

@@ -21,9 +21,6 @@ struct Regime {
 /// Hanging some weeks before the first swarms and taking down after the last: from the days of simulated swarms.
 Regime regime_for(const Scenario& scenario, const std::vector<int>& swarm_days);
 
-/// Days of taking down worth trying, latest first: after most of the season's swarms, or after nearly all.
-std::vector<Day> take_downs_to_try(const Scenario& scenario, const std::vector<int>& swarm_days);
-
 /// The allowed facing with the best score; any of eight directions where the spot allows all.
 double best_facing_deg(const Spot& spot, const TrapKind& kind, const Scenario& scenario);
 

@@ -97,7 +97,7 @@ std::vector<PlannedTrap> planned_traps(const Scenario& scenario, const PlanDetai
             own.push_back(static_cast<double>(
                 std::count_if(season.begin(), season.end(), [i](const FollowedCatch& c) { return c.trap == i; })));
         }
-        trap.catches = estimate(own);
+        trap.catches = estimate_count(own);
         const auto loss = [&](const std::vector<Outcome>& changed, double (*of)(const Outcome&)) {
             std::vector<double> lost;
             for (std::size_t s = 0; s < changed.size(); ++s) {

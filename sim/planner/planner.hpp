@@ -49,7 +49,7 @@ struct Effort {
 /// What the keeper asks for.
 struct Question {
     int max_traps = 15;
-    double budget = 0;        ///< money for the season, 0 = no limit
+    double budget = 0;        ///< money to spend before the season, 0 = no limit
     double hours = 0;         ///< the keeper's own hours for the season, 0 = no limit
     int exactly = 0;          ///< plan just this many, 0 = where a trap no longer pays
     int at_least_swarms = 0;  ///< with odds below; 0 = not asked
@@ -66,10 +66,10 @@ struct CurvePoint {
     Estimate net;
     Estimate marginal_catches;  ///< paired difference against one trap fewer
     Estimate marginal_net;
-    double outlay = 0;  ///< money to find before the season (traps to make, vials); what a budget limits
-    double hours = 0;   ///< the keeper's hours, mean
-    std::vector<double> odds_at_least;  ///< [k-1] = chance of at least k swarms, k = 1..
-    double worst_tenth_catches = 0;     ///< mean of the worst tenth of seasons
+    double outlay = 0;                       ///< money to spend before the season; what a budget limits
+    double hours = 0;                        ///< the keeper's hours, mean
+    std::vector<SeasonShare> odds_at_least;  ///< [k-1] = share of seasons with at least k swarms, k = 1..
+    double worst_tenth_catches = 0;          ///< mean of the worst tenth of seasons
 };
 
 /// One trap of the recommended plan.
@@ -147,6 +147,8 @@ struct Plan {
     int recommended_low = 0;        ///< fewest traps that cannot be told from the best at 95 %
     int recommended_high = 0;
     std::string why_it_stops;
+    double least_outlay = 0;  ///< of any one trap: below it a budget buys none
+    double least_hours = 0;   ///< the same of the keeper's hours
     std::vector<PlannedTrap> traps;
     std::vector<std::vector<std::size_t>> tied_spots;  ///< spots the seasons cannot tell apart
     double search_catches = 0;  ///< catches of the recommended plan by the surrogate, on the recorded seasons
@@ -213,7 +215,7 @@ struct SeasonSummary {
     Estimate value;
     Estimate net;
     std::vector<Estimate> by_trap;
-    std::vector<double> odds_at_least;
+    std::vector<SeasonShare> odds_at_least;
     std::vector<double> swarm_days;
     std::vector<double> catch_days;
     std::vector<SwarmSquare> swarm_squares;  ///< where the area's swarms hang

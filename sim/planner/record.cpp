@@ -112,7 +112,7 @@ std::vector<SiteOffer> open_traps(const Desk& desk, const Swarm& swarm) {
                                           desk.scenario.spots[setting.spot], swarm.day, desk.parameters.keeper);
         const double away_m = distance_m(swarm.at, trap.at);
         const double weight = find_weight(cavity, away_m, desk.parameters.scouts);
-        const bool south = desk.scenario.land.centre.latitude_deg < 0;
+        const bool south = is_southern(desk.scenario.land.centre);
         if (weight > 0) {
             const double log_odds = site_log_odds(cavity, desk.parameters.scouts, south);
             offers.push_back({trap.site, away_m, weight, log_odds, 0, 1e9, shared_taste(trap.at, log_odds)});

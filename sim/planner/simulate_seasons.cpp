@@ -13,10 +13,28 @@ struct LivedSeason {
     std::vector<Point> swarm_places;
 };
 
+LivedSeason live_season(const Scenario& scenario, const Placement& placement, const Chance& chance) {
+    const Parameters parameters = draw_beliefs(scenario, chance.seed, chance.replicate);
+    const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
+    LivedSeason lived{run_season(scenario, parameters, backdrop, placement, chance), {}, {}};
+    for (const Swarm& swarm : backdrop.swarms) {
+        if (distance_m(swarm.at, {}) > scenario.land.radius_m) continue;
+        lived.swarm_days.push_back(swarm.day.value);
+        lived.swarm_places.push_back(swarm.at);
+    }
+    return lived;
+}
+
 Estimate over(const std::vector<SeasonRecord>& seasons, double (*of)(const SeasonRecord&)) {
     std::vector<double> values;
     for (const SeasonRecord& season : seasons) values.push_back(of(season));
     return estimate(values);
+}
+
+Estimate count_over(const std::vector<SeasonRecord>& seasons, double (*of)(const SeasonRecord&)) {
+    std::vector<double> values;
+    for (const SeasonRecord& season : seasons) values.push_back(of(season));
+    return estimate_count(values);
 }
 
 double as_double(std::int64_t count) {
@@ -31,21 +49,21 @@ std::vector<Estimate> per_trap(const std::vector<SeasonRecord>& seasons, std::si
             counts.push_back(as_double(std::count_if(season.catches.begin(), season.catches.end(),
                                                      [t](const Catch& caught) { return caught.trap == t; })));
         }
-        result.push_back(estimate(counts));
+        result.push_back(estimate_count(counts));
     }
     return result;
 }
 
 void fill_estimates(SeasonSummary& summary, std::size_t traps) {
     const std::vector<SeasonRecord>& s = summary.seasons;
-    summary.catches = over(s, [](const SeasonRecord& r) { return static_cast<double>(r.catches.size()); });
-    summary.swarms = over(s, [](const SeasonRecord& r) { return as_double(r.swarms); });
-    summary.swarms_in_area = over(s, [](const SeasonRecord& r) { return as_double(r.in_area); });
+    summary.catches = count_over(s, [](const SeasonRecord& r) { return static_cast<double>(r.catches.size()); });
+    summary.swarms = count_over(s, [](const SeasonRecord& r) { return as_double(r.swarms); });
+    summary.swarms_in_area = count_over(s, [](const SeasonRecord& r) { return as_double(r.in_area); });
     summary.prime_share = over(
         s, [](const SeasonRecord& r) { return r.swarms > 0 ? as_double(r.prime_swarms) / as_double(r.swarms) : 0.0; });
-    summary.settled_in_cavities = over(s, [](const SeasonRecord& r) { return as_double(r.settled_in_cavities); });
-    summary.hived_by_others = over(s, [](const SeasonRecord& r) { return as_double(r.hived_by_others); });
-    summary.lost = over(s, [](const SeasonRecord& r) { return as_double(r.lost); });
+    summary.settled_in_cavities = count_over(s, [](const SeasonRecord& r) { return as_double(r.settled_in_cavities); });
+    summary.hived_by_others = count_over(s, [](const SeasonRecord& r) { return as_double(r.hived_by_others); });
+    summary.lost = count_over(s, [](const SeasonRecord& r) { return as_double(r.lost); });
     summary.cost = over(s, [](const SeasonRecord& r) { return r.cost; });
     summary.value = over(s, [](const SeasonRecord& r) { return r.value; });
     summary.net = over(s, [](const SeasonRecord& r) { return r.net(); });
@@ -67,16 +85,8 @@ SeasonSummary simulate_seasons(const Scenario& scenario, const Placement& placem
     run_in_order<LivedSeason>(
         0, count, effort.threads,
         [&](std::uint32_t season) {
-            const Parameters parameters = draw_beliefs(scenario, effort.seed, season);
             const Chance chance{effort.seed, season};
-            const Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
-            LivedSeason lived{run_season(scenario, parameters, backdrop, placement, chance), {}, {}};
-            for (const Swarm& swarm : backdrop.swarms) {
-                if (distance_m(swarm.at, {}) > scenario.land.radius_m) continue;
-                lived.swarm_days.push_back(swarm.day.value);
-                lived.swarm_places.push_back(swarm.at);
-            }
-            return lived;
+            return live_season(scenario, placement, chance);
         },
         [&](std::uint32_t, LivedSeason&& lived) {
             for (const int day : lived.swarm_days) summary.swarm_days[static_cast<std::size_t>(day)] += 1.0 / count;

@@ -79,9 +79,10 @@ OneSeason try_all(const Scenario& scenario, const std::vector<Placement>& placem
 }  // namespace
 
 std::size_t Trials::seasons() const {
-    const auto least = std::min_element(outcomes.begin(), outcomes.end(),
-                                        [](const auto& a, const auto& b) { return a.size() < b.size(); });
-    return least == outcomes.end() ? 0 : least->size();
+    if (outcomes.empty()) return 0;
+    return std::min_element(outcomes.begin(), outcomes.end(),
+                            [](const auto& a, const auto& b) { return a.size() < b.size(); })
+        ->size();
 }
 
 std::size_t Trials::longest() const {
@@ -154,7 +155,8 @@ Trials run_trials(const Scenario& scenario, const std::vector<Placement>& placem
     run_in_order<OneSeason>(
         first, first + count, effort.threads,
         [&](std::uint32_t season) {
-            return try_all(scenario, placements, follow, {effort.seed, season}, weights, kept);
+            const Chance chance{effort.seed, season};
+            return try_all(scenario, placements, follow, chance, weights, kept);
         },
         [&](std::uint32_t season, OneSeason&& one) {
             for (std::size_t p = 0; p < placements.size(); ++p) trials.outcomes[p].push_back(one.outcomes[p]);
@@ -185,12 +187,14 @@ double worst_tenth(std::vector<double> values) {
            static_cast<double>(worst);
 }
 
-std::vector<double> odds_at_least(const std::vector<double>& counts, int most) {
-    std::vector<double> odds;
+std::vector<SeasonShare> odds_at_least(const std::vector<double>& counts, int most) {
+    std::vector<SeasonShare> odds;
     for (int k = 1; k <= most; ++k) {
-        const auto n = std::count_if(counts.begin(), counts.end(), [k](double c) { return c >= k; });
-        if (n == 0) break;
-        odds.push_back(static_cast<double>(n) / static_cast<double>(counts.size()));
+        std::vector<double> reached;
+        for (const double count : counts) reached.push_back(count >= k ? 1 : 0);
+        const SeasonShare share = share_of(reached);
+        if (!(share.share > 0)) break;
+        odds.push_back(share);
     }
     return odds;
 }

@@ -35,7 +35,7 @@ struct Trials {
     std::int64_t asked = 0;
     std::int64_t run = 0;
 
-    /// Seasons that all placements lived through; any one of them may have gone on.
+    /// Seasons that all placements lived through; any of them may have gone on.
     std::size_t seasons() const;
     /// One number of one placement in all its seasons.
     std::vector<double> long_column(std::size_t placement, double (*of)(const Outcome&)) const;
@@ -94,8 +94,8 @@ std::uint32_t whole_blocks(double seasons);
 /// Mean of the worst tenth of `values` (at least one of them).
 double worst_tenth(std::vector<double> values);
 
-/// [k-1] = share of values of at least k, up to the largest k that occurs, at most `most`.
-std::vector<double> odds_at_least(const std::vector<double>& counts, int most = 20);
+/// [k-1] = share of seasons with a count of at least k, up to the largest k that occurs, at most `most`.
+std::vector<SeasonShare> odds_at_least(const std::vector<double>& counts, int most = 20);
 
 /// Progress over several stages as one count.
 class Stages {

@@ -25,8 +25,9 @@ Scale scale_of(const std::vector<double>& values) {
 }
 }  // namespace
 
-std::vector<Unknown> unknowns_of(const Scenario& scenario, std::uint32_t seed, std::uint32_t first, std::size_t count) {
-    std::vector<Unknown> unknowns;
+std::vector<SampledUnknown> sampled_unknowns(const Scenario& scenario, std::uint32_t seed, std::uint32_t first,
+                                             std::size_t count) {
+    std::vector<SampledUnknown> unknowns;
     std::vector<const ParameterEntry*> entries;
     for (const ParameterEntry& entry : parameter_table()) {
         Belief own;
@@ -57,13 +58,13 @@ std::vector<double> least_squares(const std::vector<std::vector<double>>& column
     return {b.begin(), b.end()};
 }
 
-std::vector<Sensitivity> sensitivities_of(const std::vector<Unknown>& unknowns, const Trials& trials,
+std::vector<Sensitivity> sensitivities_of(const std::vector<SampledUnknown>& unknowns, const Trials& trials,
                                           std::size_t chosen) {
     std::vector<Sensitivity> result;
     if (unknowns.empty() || trials.seasons() < unknowns.size() + 2) return result;
     std::vector<std::vector<double>> columns;
     std::vector<Scale> scales;
-    for (const Unknown& unknown : unknowns) {
+    for (const SampledUnknown& unknown : unknowns) {
         scales.push_back(scale_of(unknown.values));
         columns.push_back(unknown.values);
         for (double& v : columns.back()) v = (v - scales.back().mean) / scales.back().sd;

@@ -31,7 +31,10 @@ TEST_CASE("the curve's margins are paired differences") {
     CHECK(curve[2].marginal_catches.mean == doctest::Approx(0.5));
     CHECK(curve[2].marginal_net.mean == doctest::Approx(1));
     CHECK(curve[3].marginal_net.mean == doctest::Approx(10 * 0.125 - 4));
-    CHECK(curve[2].odds_at_least == std::vector<double>{1, 0.5});
+    REQUIRE(curve[2].odds_at_least.size() == 2);
+    CHECK(curve[2].odds_at_least[0].share == 1);
+    CHECK(curve[2].odds_at_least[0].low_95 < 0.9);  // eight seasons prove no certainty
+    CHECK(curve[2].odds_at_least[1].share == 0.5);
     CHECK(curve[1].worst_tenth_catches == 1);
 }
 
@@ -113,6 +116,21 @@ TEST_CASE("numbers that paired seasons cannot tell apart stand together") {
     const auto [low, high] = numbers_like(table(falling, 1), 2);
     CHECK(low == 2);
     CHECK(high == 3);
+}
+
+TEST_CASE("where no trap is best and has lived on alone, all differences are of seasons that both lived") {
+    std::vector<std::vector<double>> catches(3);
+    catches[0].assign(96, 0);
+    catches[1].assign(48, 1);
+    catches[2].assign(48, 2);
+    const Trials trials = table(catches, 20);
+    CHECK(trials.longest() == 0);
+    CHECK(trials.seasons() == 48);
+    CHECK(best_number(trials) == 0);
+    const std::vector<CurvePoint> curve = curve_of(trials, std::vector<Placement>(3), std::vector<double>(3));
+    CHECK(curve[1].marginal_catches.mean == doctest::Approx(1));
+    CHECK(curve[2].marginal_net.mean == doctest::Approx(-10));
+    CHECK(numbers_like(trials, 0) == std::pair(0, 0));
 }
 
 TEST_CASE("odds of at least so many swarms") {

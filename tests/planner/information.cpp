@@ -10,7 +10,7 @@ using namespace maybough;
 namespace {
 /// Placement 0 nets nothing; placement 1 nets the unknown, drawn normal (mean, 1) once a belief, and luck.
 struct MadeUp {
-    std::vector<Unknown> unknowns;
+    std::vector<SampledUnknown> unknowns;
     Trials trials;
 };
 

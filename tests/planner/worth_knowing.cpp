@@ -20,7 +20,7 @@ TEST_CASE("least squares finds exact coefficients") {
 TEST_CASE("the unknown that moves the catch comes first, and the decision follows it") {
     // Catches with one trap: swarms / 4; with two: swarms / 2.5. A trap costs 3, a swarm is worth 1. At 4 swarms no
     // trap pays, at 40 both do.
-    std::vector<Unknown> unknowns{{"idle", -1, 1, {}}, {"swarms", 4, 40, {}}};
+    std::vector<SampledUnknown> unknowns{{"idle", -1, 1, {}}, {"swarms", 4, 40, {}}};
     Trials trials;
     trials.outcomes.resize(3);
     for (std::uint32_t s = 0; s < 200; ++s) {
