@@ -27,6 +27,11 @@ struct LatLon {
     bool operator==(const LatLon&) const = default;
 };
 
+/// Whether the seasons are those of the south: the simulated year begins in July, and the midday sun stands north.
+inline bool is_southern(const LatLon& place) {
+    return place.latitude_deg < 0;
+}
+
 /// Side of the square in which two traps may not both stand, since a trap's id is its square.
 inline constexpr double trap_square_m = 4.0;
 

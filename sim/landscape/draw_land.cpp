@@ -159,7 +159,7 @@ void add_listed(std::span<const Apiary> apiaries, const P& p, double disc_m, std
 void draw_cavities(const Land& land, const P& p, const HabitatMap& map, double disc_m, const Chance& chance,
                    std::vector<NaturalSite>& out) {
     const Process hollows(cavity_densities(p), p.cavity_density_factor, map, disc_m);
-    const bool poleward_south = land.centre.latitude_deg < 0;
+    const bool poleward_south = is_southern(land.centre);
     each_square(disc_m, [&](Square square) {
         hollows.draw(square, Purpose::landscape_cavities, Purpose::landscape_cavity_kind, chance,
                      [&](std::uint32_t k, Point at, Habitat habitat, bool kept, Stream& stream) {

@@ -27,12 +27,12 @@ int whole_in(const SheetRow& row, const std::string& column, int low, int high) 
     return *number;
 }
 
-/// The kind noted, or that of the trap set at this spot now, or the first kind of the scenario.
+/// The kind the log names; where it names none, the kind that the scenario hangs there, else its first.
 std::size_t kind_of(const SheetRow& row, std::size_t spot, const Scenario& scenario) {
     if (!row.text("kind").empty()) return kind_index(scenario, std::string(row.text("kind")), row.place);
-    for (const TrapSetting& set : scenario.placement) {
-        if (set.spot == spot) return set.kind;
-    }
+    const auto hangs = std::find_if(scenario.placement.begin(), scenario.placement.end(),
+                                    [spot](const TrapSetting& set) { return set.spot == spot; });
+    if (hangs != scenario.placement.end()) return hangs->kind;
     return 0;
 }
 

@@ -6,6 +6,7 @@
 #include <sstream>
 
 #include "base/base.hpp"
+#include "scenario/places.hpp"
 #include "scenario/records.hpp"
 #include "scenario/scenario.hpp"
 #include "scenario/text_file.hpp"
@@ -154,6 +155,19 @@ void warn_of_values(const Scenario& s, std::vector<std::string>& warnings) {
     if (keeper.late_swarm_value > keeper.swarm_value)
         warnings.emplace_back("keeper: a late swarm is worth more than an early one");
     if (keeper.swarm_value == 0) warnings.emplace_back("keeper: swarm_value is 0, so no trap can pay");
+    // Of a simulated year that begins with January in the north and July in the south.
+    constexpr int earliest_late_day = 120;
+    constexpr int latest_late_day = 320;
+    const Date first = s.first_day();
+    const auto day_of = [&](int year) {
+        return (make_date(year, keeper.late_month, std::min(keeper.late_day, 28)) - first).count();
+    };
+    const auto late = day_of(year_of(first)) >= 0 ? day_of(year_of(first)) : day_of(year_of(first) + 1);
+    if (late < earliest_late_day || late > latest_late_day) {
+        warnings.push_back("keeper: swarms count as late from late_from on, which is day " + std::to_string(late + 1) +
+                           " of a season that begins on " + iso(first) + "; usual here is " +
+                           usual_late_from(s.land.centre));
+    }
     constexpr double fewest_litres = 15;
     constexpr double most_litres = 100;
     for (const TrapKind& kind : s.kinds) {

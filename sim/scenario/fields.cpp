@@ -62,7 +62,7 @@ void read_value(const JsonAt& at, const Field& field, std::string& into) {
     if (field.rule == Rule::month_day) check_month_day(into, at.place());
     if (field.rule == Rule::choice &&
         std::find(field.choices.begin(), field.choices.end(), into) == field.choices.end()) {
-        throw InputError(at.place(), "found " + said(at.value) + ", expected one of " + listed(field.choices, 20),
+        throw InputError(at.place(), "found " + said(at.value) + ", expected one of " + first_listed(field.choices, 20),
                          did_you_mean(into, field.choices, ""));
     }
     if (field.rule == Rule::plain || field.rule == Rule::file) {

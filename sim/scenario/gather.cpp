@@ -48,12 +48,13 @@ WeatherReading DayGatherer::finish(const std::string& form) const {
     const std::vector<std::string> stations(stations_.begin(), stations_.end());
     if (!source_.station.empty() && stations_.count(source_.station) == 0) {
         throw InputError(source_.file, "the station \"" + source_.station + "\" is not in the file",
-                         did_you_mean(source_.station, stations, "it holds " + listed(stations)));
+                         did_you_mean(source_.station, stations, "it holds " + first_listed(stations)));
     }
     if (source_.station.empty() && stations.size() > 1) {
-        throw InputError(source_.file,
-                         "the file holds " + std::to_string(stations.size()) + " stations (" + listed(stations) + ")",
-                         "name the one wanted as weather.station");
+        throw InputError(
+            source_.file,
+            "the file holds " + std::to_string(stations.size()) + " stations (" + first_listed(stations) + ")",
+            "name the one wanted as weather.station");
     }
     const auto some = [](const auto& item) {
         const DayOfWeather& d = item.second.day;

@@ -108,13 +108,13 @@ HabitatPatch named_patch(const JsonAt& feature) {
             return patch;
         }
         throw InputError(at.place(), "the property \"habitat\" is missing",
-                         "expected one of " + listed({habitat_names.begin(), habitat_names.end()}, 20));
+                         "expected one of " + first_listed({habitat_names.begin(), habitat_names.end()}, 20));
     }
     const std::string word = expect_text(at.at("habitat"));
     const auto found = std::find(habitat_names.begin(), habitat_names.end(), word);
     if (found == habitat_names.end()) {
         const std::vector<std::string> known(habitat_names.begin(), habitat_names.end());
-        throw InputError(at.at("habitat").place(), "found \"" + word + "\", expected one of " + listed(known, 20),
+        throw InputError(at.at("habitat").place(), "found \"" + word + "\", expected one of " + first_listed(known, 20),
                          did_you_mean(word, known, ""));
     }
     HabitatPatch patch;

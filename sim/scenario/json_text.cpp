@@ -178,7 +178,7 @@ void expect_keys(const JsonAt& object, const std::vector<std::string>& known) {
     for (const auto& [key, value] : object.value.items()) {
         if (std::find(known.begin(), known.end(), key) != known.end()) continue;
         throw InputError(object.file + ": " + object.path + "/" + one_line(key), "this key is not known here",
-                         did_you_mean(key, known, "known here: " + listed(known, 30)));
+                         did_you_mean(key, known, "known here: " + first_listed(known, 30)));
     }
 }
 

@@ -295,11 +295,38 @@ void settle_columns(Sheet& sheet, Wanted wanted) {
                         [&](const SheetRow& r) { return r.cells.count(column) != 0; }))
             continue;
         throw InputError(sheet.file + (foreign_form ? "" : ":1"),
-                         "the column \"" + std::string(column) + "\" is missing", "found " + listed(sheet.columns, 12));
+                         "the column \"" + std::string(column) + "\" is missing",
+                         "found " + first_listed(sheet.columns, 12));
     }
     settle_foreign(sheet, wanted, foreign_form);
     settle_ids(sheet, wanted, ids_given);
 }
+
+namespace {
+/// A list of traps that we wrote ourselves, as a list of the spots they hang at; anything else as it is.
+Sheet spots_of_traps(Sheet sheet) {
+    const auto has = [&](std::string_view column) {
+        return std::find(sheet.columns.begin(), sheet.columns.end(), column) != sheet.columns.end();
+    };
+    if (!has("spot") || !has("kind") || has("id")) return sheet;
+    const std::map<std::string, std::string> kept{{"spot", "id"},
+                                                  {"spot_name", "name"},
+                                                  {"name", "name"},
+                                                  {"latitude_deg", "latitude_deg"},
+                                                  {"longitude_deg", "longitude_deg"},
+                                                  {"notes", "notes"}};
+    Sheet spots{
+        sheet.file, {"id", "name", "latitude_deg", "longitude_deg", "notes"}, sheet.decimal_sign, {}, sheet.foreign};
+    for (const SheetRow& row : sheet.rows) {
+        SheetRow spot{row.place, {}};
+        for (const auto& [column, name] : kept) {
+            if (!row.text(column).empty()) spot.cells[name] = row.text(column);
+        }
+        spots.rows.push_back(std::move(spot));
+    }
+    return spots;
+}
+}  // namespace
 
 Sheet read_sheet_of_points(const std::string& path, Wanted wanted) {
     std::string bytes = read_bytes(path, most_places_bytes);
@@ -307,6 +334,7 @@ Sheet read_sheet_of_points(const std::string& path, Wanted wanted) {
     const bool packed = is_zip(bytes);
     if (packed) bytes = kml_in_kmz(path);
     refuse_binary(bytes, path);
+    bytes = as_utf8(std::move(bytes));
     const std::string_view start = trimmed(std::string_view(bytes).substr(0, 4000));
     if (start.empty()) throw InputError(path, "the file is empty, expected places");
     const bool kml =
@@ -315,6 +343,7 @@ Sheet read_sheet_of_points(const std::string& path, Wanted wanted) {
                                                                                         : sheet_of_csv(bytes, path)
                   : kml ? sheet_of_kml(bytes, path)
                                        : sheet_of_gpx(bytes, path);
+    if (wanted == Wanted::spots) sheet = spots_of_traps(std::move(sheet));
     settle_columns(sheet, wanted);
     return sheet;
 }

@@ -19,13 +19,14 @@ std::size_t index_of(const std::vector<Item>& items, const std::string& id, cons
     std::vector<std::string> known;
     for (const Item& item : items) known.push_back(item.id);
     throw InputError(place, "there is no " + what + " \"" + id + "\"",
-                     did_you_mean(id, known, "known are " + listed(known, 8)));
+                     did_you_mean(id, known, "known are " + first_listed(known, 8)));
 }
 
 const std::vector<std::string>& placement_columns() {
-    static const std::vector<std::string> names{"spot",       "kind", "height_m",  "height_ft",        "facing",
-                                                "facing_deg", "hang", "take_down", "visit_every_days", "lured",
-                                                "notes"};
+    static const std::vector<std::string> names{
+        "spot",          "kind",      "height_m",         "height_ft", "facing", "facing_deg",
+        "hang",          "take_down", "visit_every_days", "lured",     "name",   "latitude_deg",
+        "longitude_deg", "notes"};
     return names;
 }
 
@@ -61,7 +62,7 @@ void read_facing(const SheetRow& row, const Spot& spot, TrapSetting& trap) {
     std::vector<std::string> words;
     for (const double facing_deg : spot.facings_deg) words.push_back(shortest(facing_deg));
     throw InputError(row.place, "found the facing " + std::string(text) + ", but the spot " + spot.id + " allows " +
-                                    listed(words, 16) + " degrees");
+                                    first_listed(words, 16) + " degrees");
 }
 
 }  // namespace
@@ -119,7 +120,7 @@ void expect_trap_columns(const Sheet& sheet, const std::vector<std::string>& kno
     for (const std::string& column : needed) {
         if (std::find(sheet.columns.begin(), sheet.columns.end(), column) == sheet.columns.end()) {
             throw InputError(sheet.file + ":1", "the column \"" + column + "\" is missing",
-                             "found " + listed(sheet.columns, 12));
+                             "found " + first_listed(sheet.columns, 12));
         }
     }
 }

@@ -44,4 +44,7 @@ const std::vector<std::string>& spot_columns();
 /// when latitude and longitude look swapped.
 Point point_within(const LatLon& at, const Land& land, double reach_m, const std::string& place);
 
+/// Month and day (MM-DD) from which a swarm usually counts as late there: July, or January in the south.
+std::string usual_late_from(const LatLon& place);
+
 }  // namespace maybough::scenario

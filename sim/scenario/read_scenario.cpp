@@ -83,10 +83,18 @@ void read_kinds(const JsonAt& root, Scenario& scenario) {
     }
 }
 
+}  // namespace
+
+std::string usual_late_from(const LatLon& place) {
+    return is_southern(place) ? "01-01" : "07-01";
+}
+
+namespace {
 void read_keeper(const JsonAt& root, Scenario& scenario) {
     if (!root.has("keeper")) return;
     WrittenKeeper written;
     read_fields(root.at("keeper"), keeper_fields(), written, scenario.given);
+    if (!root.at("keeper").has("late_from")) written.late_from = usual_late_from(scenario.land.centre);
     scenario.keeper = written;
     scenario.keeper.late_month = whole_number(written.late_from.substr(0, 2)).value_or(scenario.keeper.late_month);
     scenario.keeper.late_day = whole_number(written.late_from.substr(3)).value_or(scenario.keeper.late_day);
@@ -175,8 +183,7 @@ void read_overlays(const std::vector<std::string>& overlays, Scenario& scenario)
 }  // namespace
 
 Date Scenario::first_day() const {
-    constexpr int southern_first_month = 7;
-    return make_date(year, land.centre.latitude_deg >= 0 ? 1 : southern_first_month, 1);
+    return simulated_year_start(make_date(year, 12, 31), land.centre.latitude_deg);
 }
 
 int Scenario::days() const {

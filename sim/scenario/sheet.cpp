@@ -17,7 +17,8 @@ std::string_view SheetRow::text(const std::string& name) const {
     return found == cells.end() ? std::string_view{} : std::string_view(found->second);
 }
 
-Sheet sheet_of_csv(const std::string& text, const std::string& file) {
+Sheet sheet_of_csv(const std::string& bytes, const std::string& file) {
+    const std::string text = as_utf8(bytes);
     // Some spreadsheets write "sep=;" as a first line of their own.
     const bool marked = text.rfind("sep=", 0) == 0 && text.find('\n') != std::string::npos;
     const CsvTable table = parse_csv(marked ? text.substr(text.find('\n')) : text, file);
@@ -100,7 +101,7 @@ void expect_columns(const std::vector<std::string>& columns, const std::vector<s
     for (const std::string& column : columns) {
         if (std::find(known.begin(), known.end(), column) != known.end()) continue;
         throw InputError(place, "the column \"" + column + "\" is not known",
-                         did_you_mean(lower(column), known, "known here: " + listed(known, 30)));
+                         did_you_mean(lower(column), known, "known here: " + first_listed(known, 30)));
     }
 }
 

@@ -1,5 +1,6 @@
 // Waypoints of GPX 1.1 (and 1.0, whose waypoints read the same) as rows.
 #include <algorithm>
+#include <map>
 #include <pugixml.hpp>
 
 #include "base/base.hpp"
@@ -52,8 +53,9 @@ Sheet sheet_of_gpx(const std::string& text, const std::string& file) {
         const std::string name = one_line(std::string(trimmed(child_text(point, "name"))));
         const std::string said = one_line(std::string(trimmed(child_text(point, "desc"))));
         row.cells["id"] = name.empty() ? "" : id_of_name(name);
-        row.cells["name"] = said.empty() ? name : said;
-        row.cells["notes"] = one_line(std::string(trimmed(child_text(point, "cmt"))));
+        row.cells["name"] = name.empty() ? said : name;
+        const std::string comment = one_line(std::string(trimmed(child_text(point, "cmt"))));
+        row.cells["notes"] = name.empty() ? comment : said.empty() ? comment : said;
         row.cells["latitude_deg"] = point.attribute("lat").as_string();
         row.cells["longitude_deg"] = point.attribute("lon").as_string();
         sheet.rows.push_back(std::move(row));

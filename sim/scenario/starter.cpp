@@ -42,7 +42,7 @@ MonthlyNormals rough_normals(double latitude_deg) {
     constexpr double wet_days = 10;
     MonthlyNormals normals;
     for (int month = 0; month < 12; ++month) {
-        const int from_warmest = month - warmest_month_north + (latitude_deg < 0 ? 6 : 0);
+        const int from_warmest = month - warmest_month_north + (is_southern({latitude_deg, 0}) ? 6 : 0);
         const double middle_c = mean_c + half_range_c * std::cos(2 * std::numbers::pi * from_warmest / 12);
         const auto i = static_cast<std::size_t>(month);
         constexpr double tenths = 10;
@@ -131,7 +131,7 @@ std::string apiaries_table(const std::vector<Apiary>& apiaries, const Land& land
 int season_to_plan(double latitude_deg) {
     const Date today = std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now());
     constexpr int last_month_north = 7;
-    return year_of(today) + (latitude_deg >= 0 && month_of(today) > last_month_north ? 1 : 0);
+    return year_of(today) + (!is_southern({latitude_deg, 0}) && month_of(today) > last_month_north ? 1 : 0);
 }
 
 std::string list_of(const std::array<double, 12>& values) {
@@ -178,8 +178,9 @@ std::string scenario_text(const Starter& starter, bool hives, const std::string&
            "\"build_hours\": 1.5, "
            "\"frames\": true, \"mass_kg\": 4}\n  ],\n"
         << "  \"keeper\": {\"currency\": \"EUR\", \"hour_value\": " << shortest(keeper.hour_value)
-        << ", \"swarm_value\": " << shortest(keeper.swarm_value)
-        << ", \"max_traps\": 6},\n  \"weather\": " << weather_section(starter, weather_copy) << "\n}\n";
+        << ", \"swarm_value\": " << shortest(keeper.swarm_value) << ", \"late_from\": \""
+        << usual_late_from(starter.centre)
+        << "\", \"max_traps\": 6},\n  \"weather\": " << weather_section(starter, weather_copy) << "\n}\n";
     return out.str();
 }
 
@@ -263,7 +264,7 @@ void write_starter(const std::string& folder, const Starter& starter) {
     }
     if (std::find(habitat_names.begin(), habitat_names.end(), starter.country) == habitat_names.end()) {
         const std::vector<std::string> known(habitat_names.begin(), habitat_names.end());
-        throw InputError("country", "found \"" + starter.country + "\", expected one of " + listed(known, 20),
+        throw InputError("country", "found \"" + starter.country + "\", expected one of " + first_listed(known, 20),
                          did_you_mean(starter.country, known, ""));
     }
     Land land;

@@ -6,6 +6,7 @@
 #include <cctype>
 #include <charconv>
 #include <cmath>
+#include <cstdint>
 #include <filesystem>
 #include <fstream>
 #include <sstream>
@@ -27,6 +28,49 @@ std::string missing_file_help(const fs::path& path) {
         names.push_back(it->path().filename().string());
     }
     return did_you_mean(path.filename().string(), names, "check the name and the folder");
+}
+/// Bytes that follow a lead byte of UTF-8, -1 for what is no lead byte.
+int followers(unsigned char lead) {
+    if (lead < 0x80U) return 0;
+    if (lead >= 0xC2U && lead < 0xE0U) return 1;
+    if (lead >= 0xE0U && lead < 0xF0U) return 2;
+    if (lead >= 0xF0U && lead < 0xF5U) return 3;
+    return -1;
+}
+
+bool is_utf8(std::string_view text) {
+    for (std::size_t at = 0; at < text.size();) {
+        const int more = followers(static_cast<unsigned char>(text[at++]));
+        if (more < 0) return false;
+        for (int i = 0; i < more; ++i, ++at) {
+            if (at >= text.size() || (static_cast<unsigned char>(text[at]) & 0xC0U) != 0x80U) return false;
+        }
+    }
+    return true;
+}
+
+/// The old encoding of western spreadsheets: Latin-1 with letters and signs where Latin-1 has control characters.
+std::string utf8_of_windows_1252(std::string_view text) {
+    static constexpr std::array<std::uint16_t, 32> upper{
+        0x20AC, 0x81,   0x201A, 0x0192, 0x201E, 0x2026, 0x2020, 0x2021, 0x02C6, 0x2030, 0x0160,
+        0x2039, 0x0152, 0x8D,   0x017D, 0x8F,   0x90,   0x2018, 0x2019, 0x201C, 0x201D, 0x2022,
+        0x2013, 0x2014, 0x02DC, 0x2122, 0x0161, 0x203A, 0x0153, 0x9D,   0x017E, 0x0178};
+    std::string out;
+    for (const char c : text) {
+        const auto byte = static_cast<unsigned char>(c);
+        const unsigned code = byte >= 0x80U && byte < 0xA0U ? upper.at(byte - 0x80U) : byte;
+        if (code < 0x80U) {
+            out += c;
+        } else if (code < 0x800U) {
+            out += static_cast<char>(0xC0U | (code >> 6U));
+            out += static_cast<char>(0x80U | (code & 0x3FU));
+        } else {
+            out += static_cast<char>(0xE0U | (code >> 12U));
+            out += static_cast<char>(0x80U | ((code >> 6U) & 0x3FU));
+            out += static_cast<char>(0x80U | (code & 0x3FU));
+        }
+    }
+    return out;
 }
 }  // namespace
 
@@ -63,6 +107,10 @@ std::string read_bytes(const std::string& path, std::uintmax_t most_bytes) {
         throw InputError(path, "the file cannot be read", "check that you may read it");
     }
     return whole.str();
+}
+
+std::string as_utf8(std::string text) {
+    return is_utf8(text) ? std::move(text) : utf8_of_windows_1252(text);
 }
 
 std::string read_text(const std::string& path, std::uintmax_t most_bytes) {
@@ -164,7 +212,7 @@ std::string did_you_mean(std::string_view found, const std::vector<std::string>&
     return text + "?";
 }
 
-std::string listed(const std::vector<std::string>& words, std::size_t most) {
+std::string first_listed(const std::vector<std::string>& words, std::size_t most) {
     std::string text;
     for (std::size_t i = 0; i < words.size() && i < most; ++i) text += (i == 0 ? "" : ", ") + words[i];
     if (words.size() > most) text += " and " + std::to_string(words.size() - most) + " more";

@@ -19,6 +19,9 @@ inline constexpr std::uintmax_t most_places_bytes = std::uintmax_t{64} << 20;
 /// file, and for one that is not there, naming files of nearly the same name in its folder.
 std::string read_bytes(const std::string& path, std::uintmax_t most_bytes = most_text_bytes);
 
+/// The text as it is where it is UTF-8, else taken for Windows-1252, the old encoding of western spreadsheets.
+std::string as_utf8(std::string text);
+
 /// The whole file without a byte-order mark. Throws InputError when it cannot be read, is a folder, or holds zero bytes
 /// that no text has; names files of nearly the same name in its folder.
 std::string read_text(const std::string& path, std::uintmax_t most_bytes = most_text_bytes);
@@ -52,7 +55,7 @@ std::string shortest(double value);
 std::string did_you_mean(std::string_view found, const std::vector<std::string>& known, const std::string& otherwise);
 
 /// "a, b, c" for messages; with more than `most`, the rest is counted.
-std::string listed(const std::vector<std::string>& words, std::size_t most = 6);
+std::string first_listed(const std::vector<std::string>& words, std::size_t most = 6);
 
 /// The file a scenario names, seen from the scenario's folder.
 std::string beside(const std::string& folder, const std::string& file);

@@ -39,7 +39,7 @@ void rename_columns(Sheet& sheet, const WeatherSource& source) {
         const auto found = std::find(sheet.columns.begin(), sheet.columns.end(), theirs);
         if (found == sheet.columns.end()) {
             throw InputError(source.file + ":1", "there is no column \"" + theirs + "\", which weather.columns names",
-                             did_you_mean(theirs, sheet.columns, "found " + listed(sheet.columns, 12)));
+                             did_you_mean(theirs, sheet.columns, "found " + first_listed(sheet.columns, 12)));
         }
         *found = ours;
         for (SheetRow& row : sheet.rows) row.cells[ours] = row.cells[theirs];
@@ -61,7 +61,7 @@ void refuse_slips(const Sheet& sheet, const Quantity& quantity, const std::strin
 std::vector<TableColumn> columns_of(const Sheet& sheet) {
     const std::string place = sheet.file + ":1";
     if (std::find(sheet.columns.begin(), sheet.columns.end(), "date") == sheet.columns.end()) {
-        throw InputError(place, "the column \"date\" is missing", "found " + listed(sheet.columns, 12));
+        throw InputError(place, "the column \"date\" is missing", "found " + first_listed(sheet.columns, 12));
     }
     std::vector<TableColumn> columns;
     for (const WeatherQuantity& quantity : quantities()) {
@@ -71,7 +71,7 @@ std::vector<TableColumn> columns_of(const Sheet& sheet) {
         if (column.column.empty() && quantity.required) {
             const std::string name(quantity.quantity.name);
             throw InputError(place, "the column " + name + "_c (or " + name + "_f) is missing",
-                             "found " + listed(sheet.columns, 12) + "; rename it or map it in weather.columns");
+                             "found " + first_listed(sheet.columns, 12) + "; rename it or map it in weather.columns");
         }
     }
     return columns;

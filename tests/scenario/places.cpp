@@ -45,15 +45,15 @@ TEST_CASE("spots are read from CSV with their units and words") {
 
 TEST_CASE("the same spots come from CSV, GPX and GeoJSON") {
     const ScratchFolder folder;
-    const auto csv = read_spots(
-        folder.put("s.csv", "id,name,latitude_deg,longitude_deg\nOld-oak,By the gate,47.501,8.501\n"), meadow());
+    const auto csv =
+        read_spots(folder.put("s.csv", "id,name,latitude_deg,longitude_deg\nOld-oak,Old oak,47.501,8.501\n"), meadow());
     const auto gpx = read_spots(folder.put("s.gpx", R"(<?xml version="1.0"?>
 <gpx version="1.1" creator="hand" xmlns="http://www.topografix.com/GPX/1/1">
   <wpt lat="47.501" lon="8.501"><ele>440</ele><name>Old oak</name><desc>By the gate</desc></wpt>
 </gpx>)"),
                                 meadow());
     const auto json = read_spots(folder.put("s.geojson", R"({"type": "FeatureCollection", "features": [
-  {"type": "Feature", "properties": {"id": "Old-oak", "name": "By the gate"},
+  {"type": "Feature", "properties": {"id": "Old-oak", "name": "Old oak"},
    "geometry": {"type": "Point", "coordinates": [8.501, 47.501, 440]}}]})"),
                                  meadow());
     for (const auto* other : {&gpx, &json}) {

@@ -53,3 +53,18 @@ TEST_CASE("a starter never touches what is there, and leaves nothing behind when
     for ([[maybe_unused]] const auto& entry : std::filesystem::directory_iterator(folder.path())) ++left;
     CHECK(left == 2);  // full/ and far.csv
 }
+
+TEST_CASE("a starter of the south counts swarms as late in the second half of its own season") {
+    for (const double latitude_deg : {-37.0, 46.0}) {
+        const ScratchFolder folder;
+        Starter starter;
+        starter.centre = {latitude_deg, 145};
+        write_starter(folder.path("made"), starter);
+        const Scenario s = read_scenario(folder.path("made"));
+        CHECK(s.keeper.late_month == (latitude_deg < 0 ? 1 : 7));
+        CHECK(!says(describe(s), "usual here is"));
+        Scenario wrong = s;
+        wrong.keeper.late_month = latitude_deg < 0 ? 7 : 1;
+        CHECK(says(describe(wrong), "usual here is"));
+    }
+}
