@@ -24,8 +24,10 @@ void add_options(po::options_description& options) {
     add_scenario_options(options);
     options.add_options()("placement", po::value<std::string>()->value_name("FILE"),
                           "traps as set (CSV); default the scenario's own");
-    options.add_options()("season", po::value<std::int64_t>()->default_value(1)->value_name("K"),
-                          "which of the simulated seasons, counted from 1");
+    options.add_options()(
+        "season", po::value<std::int64_t>()->value_name("K"),
+        "which of the simulated seasons, counted from 1; default 1, and with --hunt caught --change the "
+        "first in which the change shows");
     options.add_options()("hunt", po::value<std::string>()->value_name("SWARM"),
                           "play this swarm's house-hunt instead of the season: its number, as in the season's list, or "
                           "'caught' for the first that a trap caught");
@@ -63,6 +65,10 @@ Change change_of(const Request& request) {
     return change;
 }
 
+std::uint32_t season_asked(const Request& request) {
+    return request.has("season") ? static_cast<std::uint32_t>(whole(request, "season", 1, 1000000)) : 1;
+}
+
 /// The season asked for, lived with its log.
 struct Lived {
     Scenario scenario;
@@ -72,8 +78,7 @@ struct Lived {
     SeasonReplay replay;
 };
 
-Lived live(const Request& request, Scenario scenario, Placement placement, const Effort& effort) {
-    const auto season = static_cast<std::uint32_t>(whole(request, "season", 1, 1000000));
+Lived live(Scenario scenario, Placement placement, const Effort& effort, std::uint32_t season) {
     const Chance chance{effort.seed, season - 1};
     const Parameters parameters = draw_beliefs(scenario, effort.seed, season - 1);
     Backdrop backdrop = raise_backdrop(scenario, parameters, chance);
@@ -162,8 +167,8 @@ std::string change_words(const Change& change) {
     return "with " + change.key + " " + value;
 }
 
-HuntReplay hunt_replay(const Request& request, const Lived& lived, const std::optional<Change>& change) {
-    const std::size_t asked = swarm_asked(request, lived.replay);
+HuntReplay hunt_replay(const Request& request, const Lived& lived, std::size_t asked,
+                       const std::optional<Change>& change) {
     const LoggedSwarm& logged = lived.replay.log.swarms[asked];
     HuntReplay replay{lived.replay.season,     asked + 1, lived.replay.placement, lived.backdrop.sky,
                       lived.parameters.scouts, {}};
@@ -180,6 +185,47 @@ HuntReplay hunt_replay(const Request& request, const Lived& lived, const std::op
     return replay;
 }
 
+/// A hunt to play: its season and its swarm in that season's log.
+struct Picked {
+    Lived lived;
+    std::size_t swarm = 0;
+};
+
+/// The first season in which a swarm was caught that goes elsewhere, or nowhere, once the change is made; the first
+/// with a catch where there is none of that kind within the seasons looked at.
+Picked where_it_shows(const Request& request, const Scenario& scenario, const Placement& placement,
+                      const Effort& effort, const Change& change) {
+    constexpr std::uint32_t most_seasons = 100;
+    std::optional<Picked> any;
+    for (std::uint32_t season = 1; season <= most_seasons; ++season) {
+        Lived lived = live(scenario, placement, effort, season);
+        const auto& swarms = lived.replay.log.swarms;
+        for (std::size_t i = 0; i < swarms.size(); ++i) {
+            if (swarms[i].fate != SeasonEvent::Kind::caught) continue;
+            const HuntReplay replay = hunt_replay(request, lived, i, change);
+            const HuntResult& before = replay.runs.front().result;
+            const HuntResult& after = replay.runs.back().result;
+            const bool shows = before.outcome != after.outcome || !(before.site == after.site);
+            if (shows) return {std::move(lived), i};
+            if (!any) any = Picked{live(scenario, placement, effort, season), i};
+        }
+    }
+    if (any) return std::move(*any);
+    throw InputError("command line",
+                     "--hunt caught: no trap caught a swarm in " + std::to_string(most_seasons) + " seasons",
+                     "name a season with --season and a swarm by its number");
+}
+
+Picked picked_hunt(const Request& request, const Scenario& scenario, const Placement& placement, const Effort& effort,
+                   const std::optional<Change>& change) {
+    if (change && !request.has("season") && request.get<std::string>("hunt") == "caught") {
+        return where_it_shows(request, scenario, placement, effort, *change);
+    }
+    Lived lived = live(scenario, placement, effort, season_asked(request));
+    const std::size_t swarm = swarm_asked(request, lived.replay);
+    return {std::move(lived), swarm};
+}
+
 int run_replay(const Request& request) {
     const Effort effort = effort_of(request);
     std::optional<Change> change;
@@ -190,10 +236,10 @@ int run_replay(const Request& request) {
     Scenario scenario = scenario_of(request);
     Placement placement =
         request.has("placement") ? read_placement(request.get<std::string>("placement"), scenario) : scenario.placement;
-    whole(request, "season", 1, 1000000);
-    const Lived lived = live(request, std::move(scenario), std::move(placement), effort);
+    season_asked(request);
     constexpr std::size_t rows = 25;
     if (!request.has("hunt")) {
+        const Lived lived = live(std::move(scenario), std::move(placement), effort, season_asked(request));
         const OutputFolder folder(request, lived.scenario, {"season.html"});
         write_text(folder.path("season.html"),
                    season_replay_page(lived.scenario, lived.replay, provenance_of(request)));
@@ -201,7 +247,9 @@ int run_replay(const Request& request) {
                   << folder.path("season.html") << "\n";
         return 0;
     }
-    const HuntReplay replay = hunt_replay(request, lived, change);
+    const Picked picked = picked_hunt(request, scenario, placement, effort, change);
+    const Lived& lived = picked.lived;
+    const HuntReplay replay = hunt_replay(request, lived, picked.swarm, change);
     const OutputFolder folder(request, lived.scenario, {"hunt.html"});
     write_text(folder.path("hunt.html"), hunt_replay_page(lived.scenario, replay, provenance_of(request)));
     for (const std::string& line : hunt_words(lived.scenario, replay)) std::cout << line << "\n";

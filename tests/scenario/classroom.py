@@ -1,7 +1,9 @@
-"""The six classroom scenarios: runs what each README tells to run, and checks that its answer holds beyond chance: the
-mean of the difference, season by season on the same random numbers, is at least four standard errors from nothing (a
-chance of some 1 in 30,000 of being wrong where there is no difference), seasons under one draw of the unknowns taken
-together. Also checks that each replay named there is written. Arguments: maybough; --print tells the figures."""
+"""The classroom scenarios: runs what each README tells to run, and checks that its answer holds beyond chance: the mean of
+the difference, season by season on the same random numbers, is at least four standard errors from nothing (a chance of
+some 1 in 30,000 of being wrong where there is no difference), blocks of draws of the unknowns taken together as the
+program does. Every figure of the answer's first sentence is compared with the run, and each replay named there is written;
+one with a change shows two different ends. Arguments: maybough; --print tells the figures, --write puts them into the
+pages."""
 import math
 import pathlib
 import re
@@ -15,7 +17,7 @@ import h5py
 root = pathlib.Path(__file__).resolve().parents[2]
 program = sys.argv[1]
 SEASONS = 100
-PER_BELIEF = 4  # seasons that share one draw of the unknowns
+PER_BLOCK = 8  # seasons that share a block of two draws of the unknowns
 
 
 def run(words, out):
@@ -38,16 +40,36 @@ def seasons(folder, words, scratch):
 
 def less(first, second):
     """Mean of first - second over seasons, with its standard error over draws of the unknowns, and both means."""
-    pairs = [(a, b) for a, b in zip(first, second)]
-    groups = []
-    for at in range(0, len(pairs), PER_BELIEF):
-        values = [a - b for a, b in pairs[at:at + PER_BELIEF] if not math.isnan(a - b)]
-        if values:
-            groups.append(sum(values) / len(values))
-    mean = sum(groups) / len(groups)
-    spread = sum((value - mean) ** 2 for value in groups) / (len(groups) - 1)
+    values = [a - b for a, b in zip(first, second)]
+    told = [v for v in values if not math.isnan(v)]
+    mean = sum(told) / len(told)
+    blocks = [[v for v in values[at:at + PER_BLOCK] if not math.isnan(v)] for at in range(0, len(values), PER_BLOCK)]
+    robust = sum((sum(block) - len(block) * mean) ** 2 for block in blocks)
+    error = math.sqrt(robust * len(blocks) / (len(blocks) - 1)) / len(told)
     both = [[v for v in side if not math.isnan(v)] for side in (first, second)]
-    return mean, math.sqrt(spread / len(groups)), [sum(v) / len(v) for v in both]
+    return mean, error, [sum(v) / len(v) for v in both]
+
+
+def answer_of(readme):
+    """Where the figures of the answer stand: the first sentences of its paragraph, up to the last +-."""
+    begin = readme.index("**Answer, as measured.**") + len("**Answer, as measured.**")
+    return begin, readme.index("\n\n", begin)
+
+
+def figures_as_told(case, mean, error, means):
+    """The four figures of a page's answer in the order in which it tells them."""
+    if "spring" in case:
+        return [f"{mean:.0f}", f"{error:.0f}", f"{means[0]:.0f}", f"{means[1]:.0f}"]
+    return [f"{means[0]:.2f}", f"{means[1]:.2f}", f"{mean:.2f}", f"{error:.2f}"]
+
+
+def with_figures(readme, case, figures):
+    """The page with its answer's measured figures replaced, in order; volumes and such are whole numbers and stay."""
+    begin, end = answer_of(readme)
+    pattern = r"\d+" if "spring" in case else r"\d+\.\d\d"
+    left = list(figures)
+    text = re.sub(pattern, lambda found: left.pop(0) if left else found.group(0), readme[begin:end])
+    return readme[:begin] + text + readme[end:]
 
 
 CASES = {
@@ -81,6 +103,11 @@ with tempfile.TemporaryDirectory() as name:
         told = f"{case}: {what}: {means[0]:.2f} and {means[1]:.2f}, difference {mean:.2f} +- {error:.2f}"
         if "--print" in sys.argv:
             print(told)
+        right = with_figures(readme, case, figures_as_told(case, mean, error, means))
+        if "--write" in sys.argv:
+            (root / folder / "README.md").write_text(right, encoding="utf-8")
+        elif right != readme:
+            faults.append(f"{case}: the page tells other figures than the run: {told}; --write renews them")
         if not mean > 4 * error:
             faults.append(f"not beyond chance: {told}")
         if case == "class-rival-trap" and not sum(second["catches"]) > sum(first["catches"]):
@@ -91,6 +118,9 @@ with tempfile.TemporaryDirectory() as name:
         for number, command in enumerate(commands):
             said = run(command, scratch / case / f"replay{number}")
             page = "hunt.html" if "--hunt" in command else "season.html"
+            ends = re.findall(r"moved into .*? after|hived the cluster|built in the open|was lost", said)
+            if "--change" in command and len(set(ends)) < 2:
+                faults.append(f"{case}: both hunts end alike: {ends}")
             if page not in said or (scratch / case / f"replay{number}" / page).stat().st_size > 5_000_000:
                 faults.append(f"{case}: {' '.join(command)}")
 print("\n".join(faults) or f"{len(CASES)} classroom scenarios answer as their pages say")
