@@ -55,9 +55,8 @@ function partsOf(name, page) {
   for (const text of [...styleTexts, ...scriptTexts]) {
     if (/<\/(script|style)/i.test(text)) throw new Error(`a part of ${name} would end its own element`);
   }
-  // Pictures may come from a secure address: only the base map asks for any, and only when the reader turns it on.
   const policy = `default-src 'none'; style-src ${styleTexts.map(digest).join(" ")}; script-src ${scriptTexts.map(digest).join(" ")}; ` +
-    `img-src data:${page.map ? " https:" : ""}; base-uri 'none'; form-action 'none'`;
+    `img-src data:; base-uri 'none'; form-action 'none'`;
   const sections = withShared(own(name + ".html"));
   const credits = [...(page.charts ? ["Charts: uPlot (MIT)."] : []), ...(page.map ? ["Map: Leaflet (BSD 2-Clause)."] : []),
     ...(page.charts || page.map ? ["Their notices stand in the source of this page."] : [])].join(" ");

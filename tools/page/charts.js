@@ -60,19 +60,19 @@ function barChart(id, label, names, values, { unit, marks = null, marksAre = "",
 
 /** A row of odds: name, bar, share. */
 function oddsBar(name, odds) {
-  return make("div", { class: "bar" }, make("span", {}, name), make("progress", { max: "1", value: String(odds), "aria-label": name }), make("span", {}, share(odds)));
+  return make("div", { class: "bar" }, make("span", {}, name), make("progress", { max: "1", value: String(odds.share_of_seasons), "aria-label": name }), make("span", {}, shareWords(odds)));
 }
 
-/** Rows with an interval each on one scale, a line at zero: [{ name, mean, half, text }]; `words` end the line below. */
+/** Rows with an interval each on one scale, a line at zero: [{ name, mean, low, high, text }]; `words` end the line below. */
 function intervalRows(id, rows, words) {
-  const low = Math.min(0, ...rows.map((row) => row.mean - row.half));
-  const high = Math.max(0, ...rows.map((row) => row.mean + row.half));
+  const low = Math.min(0, ...rows.map((row) => row.low));
+  const high = Math.max(0, ...rows.map((row) => row.high));
   const span = high - low || 1;
   const at = (value) => 2 + (96 * (value - low)) / span + "%";
   const strip = (row) => make("svg", { class: "strip", "aria-hidden": "true" },
     make("line", { class: "axis", x1: "0", x2: "100%", y1: 12, y2: 12 }),
     make("line", { class: "zero", x1: at(0), x2: at(0), y1: 0, y2: 24 }),
-    make("line", { class: "span", x1: at(row.mean - row.half), x2: at(row.mean + row.half), y1: 12, y2: 12 }),
+    make("line", { class: "span", x1: at(row.low), x2: at(row.high), y1: 12, y2: 12 }),
     make("circle", { class: "point", cx: at(row.mean), cy: 12, r: 6 }));
   byId(id).append(...rows.map((row) => make("div", { class: "interval" }, make("span", {}, row.name), strip(row), make("span", { class: "told" }, row.text))),
     make("p", { class: "scale" }, figure(low, Math.abs(span) < 10 ? 1 : 0) + " to " + figure(high, Math.abs(span) < 10 ? 1 : 0) + " " + words));

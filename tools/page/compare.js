@@ -22,7 +22,7 @@ function showAgainst(data) {
   const [first, ...others] = data.placements;
   byId("first").textContent = "The first is " + first.letter + ", " + first.name + ".";
   const money = data.scenario.currency;
-  const row = (side, less, decimals) => ({ name: side.letter + " " + side.name, mean: less.mean, half: less.half_width_95,
+  const row = (side, less, decimals) => ({ name: side.letter + " " + side.name, mean: less.mean, low: less.low_95, high: less.high_95,
     text: (less.mean > 0 ? "+" : "") + figure(less.mean, decimals) + " (" + figure(less.mean - less.half_width_95, decimals) + " to " + figure(less.mean + less.half_width_95, decimals) + ")" });
   intervalRows("net-against", others.map((side) => row(side, side.net_less_first, 0)), money + " a season; the upright line is no difference.");
   intervalRows("catches-against", others.map((side) => row(side, side.catches_less_first, 2)), "swarms a season; the upright line is no difference.");

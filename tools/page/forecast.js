@@ -12,7 +12,7 @@ function showForecastFigures(data) {
     ["First swarm", shown(date(first.day_50)), range(first)],
     ["Peak week", shown(date(peak.day_50)), range(peak)],
     ["Last swarm", shown(date(last.day_50)), range(last)],
-    [late.mean < 0 ? "Days early" : "Days late", late.mean === null ? "n/a" : figure(Math.abs(late.mean), 1), "± " + figure(late.half_width_95, 1) + " against normal years"],
+    [late.mean < 0 ? "Days early" : "Days late", late.mean === null ? "n/a" : figure(Math.abs(late.mean), 1), "± " + figure(late.standard_error, 1) + " against normal years"],
     ["Swarms to come", figure(data.totals.to_come.mean, 1), tenSeasons(data.totals.to_come)],
     data.totals.catches_to_come ? ["Catches to come", figure(data.totals.catches_to_come.mean, 2), "with the traps as set"] : ["Season over", share(data.totals.odds_over), "odds"],
   ]);
@@ -62,7 +62,7 @@ function showDates(data) {
       series: [{}, ...curves.map((row) => ({ label: row.what, stroke: colour(row.stroke), width: 2, dash: row.dash, points: { show: false } }))] }));
   byId("dates").append(table(["come, with odds of|", "10 %", "50 %", "90 %", "is past", "normal 50 %", "days late", "odds of later"],
     data.dates.map((row) => [row.what, shown(date(row.day_10)), shown(date(row.day_50)), shown(date(row.day_90)), share(row.odds_past), shown(date(row.normal_day_50)),
-      figure(row.days_late.mean, 1) + " ± " + figure(row.days_late.half_width_95, 1), share(row.odds_later)])));
+      figure(row.days_late.mean, 1) + " ± " + figure(row.days_late.standard_error, 1), share(row.odds_later)])));
 }
 
 function showWeeks(data) {

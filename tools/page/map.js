@@ -54,7 +54,11 @@ function drawMap(map, land) {
     if (item.name) shape.bindTooltip(tip(item.name), { sticky: true });
     return [shape, item];
   });
-  for (const [shape] of shapes) shape.addTo(map);
+  for (const [shape] of shapes) {
+    shape.addTo(map);
+    // A browser may stop at whatever listens for focus, as shapes with a name do: hundreds of streets are no stops for keys.
+    if (shape.getElement) shape.getElement()?.setAttribute("tabindex", "-1");
+  }
   const colours = { street: "sheet", stream: "water", tree: "woodland", name: "ink" };
   return () => {
     for (const [shape, item] of shapes) {
@@ -112,26 +116,5 @@ function landMap(land, pins, pinsAre) {
   legend([...(pins.length ? [["dot", "var(--mark)", pinsAre]] : []), ["dot", "var(--sheet)", "spot not used"], ["dot", "var(--ink)", "apiary"],
     ...(land.swarms.length ? [["dot faint", "var(--swarm)", "where swarms hang: the wider, the more"]] : []),
     ...kinds.map((kind) => ["", "var(--" + kind + ")", kind])]);
-  baseMap(map);
   return { map, pins: markers, painters };
-}
-
-/** Tiles only after the reader has pressed the button; their credit line stays on the map. */
-function baseMap(map) {
-  let tiles = null;
-  let credit = null;
-  byId("base-switch").addEventListener("click", () => {
-    if (tiles) {
-      tiles.remove();
-      credit.remove();
-      tiles = null;
-    } else {
-      tiles = L.tileLayer(byId("base-address").value, { maxZoom: 19 }).addTo(map).bringToBack();
-      credit = L.control({ position: "bottomright" });
-      credit.onAdd = () => make("div", { class: "credit" }, byId("base-credit").value);
-      credit.addTo(map);
-    }
-    byId("base-switch").setAttribute("aria-pressed", String(tiles !== null));
-    byId("base-switch").textContent = tiles ? "Take base map away" : "Fetch base map";
-  });
 }

@@ -14,6 +14,9 @@ const byId = (id) => document.getElementById(id);
 const colour = (name) => getComputedStyle(document.documentElement).getPropertyValue("--" + name).trim();
 const figure = (value, decimals) => (value === null || value === undefined ? "n/a" : value.toFixed(decimals).replace(/^-(0\.?0*)$/, "$1"));
 const share = (value) => (value > 0 && value < 0.01 ? "<1 %" : value > 0.99 && value < 1 ? ">99 %" : figure(100 * value, 0) + " %");
+/** A share of seasons with its 95 % limits; it never claims certainty. */
+const shareWords = (odds) => (odds.share_of_seasons >= 0.99 ? "more than " + figure(Math.floor(100 * odds.low_95), 0) + " %"
+  : share(odds.share_of_seasons) + " (" + figure(Math.max(1, 100 * odds.low_95), 0) + " to " + figure(Math.min(99, 100 * odds.high_95), 0) + ")");
 const plusMinus = (estimate, decimals) => figure(estimate.mean, decimals) + " ± " + figure(estimate.standard_error, decimals);
 const points = ["N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"];
 const compass = (degrees) => points[Math.round((((degrees % 360) + 360) % 360) / 22.5) % 16];

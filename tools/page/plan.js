@@ -8,7 +8,7 @@ function showFigures(plan, best) {
     ["Swarms a season", figure(best.catches.mean, 1), "8 seasons of 10: " + figure(best.catches.quantile_10, 0) + " to " + figure(best.catches.quantile_90, 0)],
     ["Net value a season", money + " " + figure(best.net.mean, 0), "± " + figure(best.net.standard_error, 0)],
     ["Cost a season", money + " " + figure(best.cost.mean, 0), "traps, lures, hours, drives"],
-    ["To find beforehand", money + " " + figure(best.outlay, 0), "before the season"],
+    ["To spend before", money + " " + figure(best.outlay, 0), "before the season"],
     ["Your work", figure(best.hours, 0) + " h", "a season"],
   ];
   figures(entries);
@@ -43,14 +43,14 @@ function showTraps(plan, drawn) {
 function showCurve(plan) {
   const money = plan.scenario.currency;
   const curve = plan.curve;
-  byId("curve").append(table(["traps", "swarms", "one more adds", "8 of 10", "cost, " + money, "adds", "net, " + money, "one more adds", "outlay, " + money],
+  byId("curve").append(table(["traps", "swarms", "one more adds", "8 of 10", "cost, " + money, "adds", "net, " + money, "one more adds", "spend before, " + money],
     curve.map((point, k) => [String(point.traps), plusMinus(point.catches, 2), k ? plusMinus(point.marginal_catches, 2) : "",
       figure(point.catches.quantile_10, 0) + " to " + figure(point.catches.quantile_90, 0), figure(point.cost.mean, 0),
       k ? figure(point.cost.mean - curve[k - 1].cost.mean, 0) : "", plusMinus(point.net, 0), k ? plusMinus(point.marginal_net, 0) : "", figure(point.outlay, 0)]),
     (k) => (curve[k].traps === plan.recommended_traps ? "best" : k >= plan.recommended_low && k <= plan.recommended_high ? "tied" : "")));
   byId("why").textContent = plan.prose.why;
   const traps = curve.map((point) => point.traps);
-  const off = (name, side) => curve.map((point) => point[name].mean + side * point[name].half_width_95);
+  const off = (name, side) => curve.map((point) => (side === 0 ? point[name].mean : side < 0 ? point[name].low_95 : point[name].high_95));
   const best = curve.map((point) => (point.traps === plan.recommended_traps ? point.catches.mean : null));
   const line = (label, name) => ({ label, stroke: colour(name), width: 2, points: { show: true, size: 7, fill: colour(name) }, value: (u, v) => figure(v, name === "money" ? 0 : 2) });
   const ring = () => ({ label: "recommended", stroke: colour("mark"), width: 0, points: { show: true, size: 14, stroke: colour("mark"), width: 3, fill: "transparent" }, value: (u, v) => (v === null ? "" : "here") });
@@ -81,7 +81,7 @@ function showSeason(plan) {
 function showOdds(plan, best) {
   for (const odds of best.odds_at_least) {
     if (odds.share_of_seasons < 0.005) continue;
-    byId("odds").append(oddsBar("at least " + odds.swarms, odds.share_of_seasons));
+    byId("odds").append(oddsBar("at least " + odds.swarms, odds));
   }
   byId("worst").textContent = "In the worst tenth of seasons " + figure(best.worst_tenth_catches, 1) + " swarms on average.";
 }

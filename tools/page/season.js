@@ -20,7 +20,7 @@ function showEachTrap(data) {
     return;
   }
   intervalRows("by-trap", data.traps.map((trap) => ({ name: trap.number + " " + trap.spot_name, mean: trap.catches.mean,
-    half: trap.catches.half_width_95, text: plusMinus(trap.catches, 2) + " a season" })), "swarms a season; bars are 95 % intervals of the mean.");
+    low: trap.catches.low_95, high: trap.catches.high_95, text: plusMinus(trap.catches, 2) + " a season" })), "swarms a season; bars are 95 % intervals of the mean.");
   byId("settings").append(table(["trap", "spot|", "kind|", "height", "faces", "hung", "down", "visit every"],
     data.traps.map((trap) => [String(trap.number), trap.spot_name, trap.kind_name, height(trap.height_m), compass(trap.facing_deg),
       shown(date(trap.hang)), shown(date(trap.take_down)), trap.visit_every_days + " d"])));
@@ -40,7 +40,7 @@ function showFates(data) {
   const shares = data.share_of_seasons_with;
   barChart("spread-chart", "Share of seasons by number of swarms caught", shares.map((_, k) => String(k)), shares.map((v) => 100 * v), { unit: "% of seasons" });
   for (const odds of data.odds_at_least) {
-    if (odds.share_of_seasons >= 0.005) byId("odds").append(oddsBar("at least " + odds.swarms, odds.share_of_seasons));
+    if (odds.share_of_seasons >= 0.005) byId("odds").append(oddsBar("at least " + odds.swarms, odds));
   }
   byId("chance").textContent = data.chance;
   yearChart("season-chart", data.calendar, data.traps.length > 0);
