@@ -217,7 +217,7 @@ struct Departing {
 };
 /// Takes `share` of the workers of every age and the queen out of the colony, with `honey_g_per_bee` where there is
 /// that much. `u` in (0, 1) settles the rounding. Afterwards young queens are awaited (the episode is `cast`).
-Departing take_swarm(Colony& colony, double share, double honey_g_per_bee, double u);
+Departing let_swarm_go(Colony& colony, double share, double honey_g_per_bee, double u);
 /// The prime swarm of a clipped queen turns back: she is lost, the bees stay and wait for young queens.
 void lose_clipped_queen(Colony& colony);
 /// True where a swarm can leave today: a capped queen cell under the old queen, or a loose virgin with ripe rivals.

@@ -120,7 +120,7 @@ bool afterswarm_is_due(const Colony& colony) {
     return colony.alive && colony.episode == SwarmEpisode::cast && colony.queen.state == QueenState::virgin;
 }
 
-Departing take_swarm(Colony& colony, double share, double honey_g_per_bee, double u) {
+Departing let_swarm_go(Colony& colony, double share, double honey_g_per_bee, double u) {
     Departing leaving;
     ShareTaker taker(share, u);
     const auto leave = [&](std::int64_t& count) {

@@ -65,7 +65,7 @@ Provenance provenance_of(const Request& request);
 /// A whole number option between low and high; throws InputError on the command line otherwise.
 std::int64_t whole(const Request& request, const std::string& option, std::int64_t low, std::int64_t high);
 /// A number option between low and high, not NaN.
-double number(const Request& request, const std::string& option, double low, double high);
+double number_option(const Request& request, const std::string& option, double low, double high);
 
 /// The folder results go to. Made before the long work starts, so that a wrong name is told at once.
 class OutputFolder {

@@ -43,7 +43,7 @@ std::vector<NamedPlacement> sides_of(const Request& request, const Scenario& sce
 
 int run_compare(const Request& request) {
     Effort effort = effort_of(request);
-    effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 2, 1000000));
+    effort.confirm_seasons = static_cast<std::uint32_t>(whole(request, "seasons", 2, compare_range.most));
     const Scenario scenario = scenario_of(request);
     const std::vector<NamedPlacement> sides = sides_of(request, scenario, effort.seed);
     const OutputFolder folder(request, scenario, names_of(compare_outputs()));

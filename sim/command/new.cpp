@@ -38,13 +38,13 @@ void set_place(const Request& request, Starter& starter) {
                          "give --latitude and --longitude, or --spots or --hives with positions");
     }
     if (given) {
-        starter.centre = {number(request, "latitude", -66, 66), number(request, "longitude", -180, 180)};
-        if (request.has("radius")) starter.radius_m = number(request, "radius", 100, 30000);
+        starter.centre = {number_option(request, "latitude", -66, 66), number_option(request, "longitude", -180, 180)};
+        if (request.has("radius")) starter.radius_m = number_option(request, "radius", 100, 30000);
         return;
     }
     const Surroundings found = surroundings_of(starter.spots_file, starter.hives_file);
     starter.centre = found.centre;
-    starter.radius_m = request.has("radius") ? number(request, "radius", 100, 30000) : found.radius_m;
+    starter.radius_m = request.has("radius") ? number_option(request, "radius", 100, 30000) : found.radius_m;
     std::cout << "Centre " << found.centre.latitude_deg << ", " << found.centre.longitude_deg << " and radius "
               << starter.radius_m << " m, from the places given.\n";
 }

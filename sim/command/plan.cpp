@@ -34,15 +34,15 @@ Question question_of(const Request& request, const Scenario& scenario) {
     Question question;
     question.max_traps =
         request.has("max-traps") ? static_cast<int>(whole(request, "max-traps", 1, 500)) : scenario.keeper.max_traps;
-    question.budget = request.has("budget") ? number(request, "budget", 0, 1e9) : scenario.keeper.budget;
+    question.budget = request.has("budget") ? number_option(request, "budget", 0, 1e9) : scenario.keeper.budget;
     if (request.has("budget") && question.budget == 0) {
         throw InputError("command line", "--budget is 0, which buys no trap",
                          "give the money you can spend, or leave it out");
     }
-    question.hours = number(request, "hours", 0, 10000);
+    question.hours = number_option(request, "hours", 0, 10000);
     question.exactly = static_cast<int>(whole(request, "traps", 0, 500));
     question.at_least_swarms = static_cast<int>(whole(request, "at-least", 0, 500));
-    question.at_least_odds = number(request, "odds", 0.01, 0.999);
+    question.at_least_odds = number_option(request, "odds", 0.01, 0.999);
     if (question.exactly > question.max_traps) question.max_traps = question.exactly;
     return question;
 }

@@ -22,8 +22,8 @@ struct Origin {
 };
 
 /// An exact figure within `tolerance` of the published one, which is printed as `published`.
-inline Finding within(const std::string& what, const std::string& unit, const std::string& published, double value,
-                      double tolerance, double simulated, const Origin& origin) {
+inline Finding within_range(const std::string& what, const std::string& unit, const std::string& published,
+                            double value, double tolerance, double simulated, const Origin& origin) {
     Finding finding;
     finding.what = what;
     finding.unit = unit;

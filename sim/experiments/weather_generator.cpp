@@ -43,17 +43,17 @@ std::vector<Finding> memory_of_days(const Parameters& parameters, std::uint32_t)
         "three rounded digits through one matrix inverse", Footing::calibrated};
     const double last = std::sqrt(0.637 * 0.637 + 0.050 * 0.050 * left_of_radiation);
     return {
-        within("A: maximum on the day before's maximum", "", regressed("0.567", 0.567 - 0.002 * on_max),
-               0.567 - 0.002 * on_max, tolerance, climate.a[0], origin),
-        within("A: maximum on the day before's minimum", "", regressed("0.086", 0.086 - 0.002 * on_min),
-               0.086 - 0.002 * on_min, tolerance, climate.a[1], origin),
-        within("A: minimum on the day before's maximum", "", regressed("0.253", 0.253 - 0.050 * on_max),
-               0.253 - 0.050 * on_max, tolerance, climate.a[2], origin),
-        within("A: minimum on the day before's minimum", "", regressed("0.504", 0.504 - 0.050 * on_min),
-               0.504 - 0.050 * on_min, tolerance, climate.a[3], origin),
-        within("B: maximum's own noise", "", "0.781", 0.781, tolerance, climate.b[0], origin),
-        within("B: minimum's share of it", "", "0.328", 0.328, tolerance, climate.b[2], origin),
-        within("B: minimum's own noise", "", regressed("0.637", last), last, tolerance, climate.b[3], origin),
+        within_range("A: maximum on the day before's maximum", "", regressed("0.567", 0.567 - 0.002 * on_max),
+                     0.567 - 0.002 * on_max, tolerance, climate.a[0], origin),
+        within_range("A: maximum on the day before's minimum", "", regressed("0.086", 0.086 - 0.002 * on_min),
+                     0.086 - 0.002 * on_min, tolerance, climate.a[1], origin),
+        within_range("A: minimum on the day before's maximum", "", regressed("0.253", 0.253 - 0.050 * on_max),
+                     0.253 - 0.050 * on_max, tolerance, climate.a[2], origin),
+        within_range("A: minimum on the day before's minimum", "", regressed("0.504", 0.504 - 0.050 * on_min),
+                     0.504 - 0.050 * on_min, tolerance, climate.a[3], origin),
+        within_range("B: maximum's own noise", "", "0.781", 0.781, tolerance, climate.b[0], origin),
+        within_range("B: minimum's share of it", "", "0.328", 0.328, tolerance, climate.b[2], origin),
+        within_range("B: minimum's own noise", "", regressed("0.637", last), last, tolerance, climate.b[3], origin),
     };
 }
 
@@ -75,7 +75,7 @@ std::vector<Finding> given_back(const Parameters& parameters, std::uint32_t seed
                         "3.9 asymptotic standard errors of 200 years; all together miss once in 1000"};
     std::vector<Finding> findings;
     const auto add = [&](const std::string& what, const std::string& unit, double given, double got, double error) {
-        Finding finding = within(what, unit, shown(given), given, z * error, got, origin);
+        Finding finding = within_range(what, unit, shown(given), given, z * error, got, origin);
         finding.simulated_se = error;
         findings.push_back(finding);
     };

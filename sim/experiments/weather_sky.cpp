@@ -63,7 +63,7 @@ void add_day_lengths(std::vector<Finding>& findings) {
     }};
     constexpr double minute_s = 60;
     for (const DayLengths& row : table) {
-        findings.push_back(within(
+        findings.push_back(within_range(
             "furthest from the ephemeris in day length on four days of 2024, latitude " + decimals(row.latitude_deg, 1),
             "s", "0", 0, minute_s, furthest_day_length_s(row), ephemeris));
     }
@@ -76,31 +76,31 @@ std::vector<Finding> sun_and_light(const Parameters&, std::uint32_t) {
                         "the printed figure's rounding, and the middle of a month"};
     const SunDay september = sun_day(-20, 246);
     std::vector<Finding> findings{
-        within("radiation at the top of the air, 20 S on 3 September (example 8)", "MJ/m2 d", "32.2", 32.2, 0.05,
-               september.extraterrestrial_mj_m2, rounding),
-        within("sunset angle, 20 S on 3 September (example 9)", "rad", "1.527", 1.527, 0.0005,
-               september.sunset_angle_rad, rounding),
-        within("daylight of an airless day, 20 S on 3 September (example 9)", "h", "11.7", 11.7, 0.05,
-               24 / std::numbers::pi * september.sunset_angle_rad, rounding),
-        within("radiation at the top of the air, equator in March", "MJ/m2 d", "37.9", 37.9, 0.15,
-               sun_day(0, 74).extraterrestrial_mj_m2, memory),
-        within("radiation at the top of the air, equator in June", "MJ/m2 d", "33.4", 33.4, 0.15,
-               sun_day(0, 166).extraterrestrial_mj_m2, memory),
+        within_range("radiation at the top of the air, 20 S on 3 September (example 8)", "MJ/m2 d", "32.2", 32.2, 0.05,
+                     september.extraterrestrial_mj_m2, rounding),
+        within_range("sunset angle, 20 S on 3 September (example 9)", "rad", "1.527", 1.527, 0.0005,
+                     september.sunset_angle_rad, rounding),
+        within_range("daylight of an airless day, 20 S on 3 September (example 9)", "h", "11.7", 11.7, 0.05,
+                     24 / std::numbers::pi * september.sunset_angle_rad, rounding),
+        within_range("radiation at the top of the air, equator in March", "MJ/m2 d", "37.9", 37.9, 0.15,
+                     sun_day(0, 74).extraterrestrial_mj_m2, memory),
+        within_range("radiation at the top of the air, equator in June", "MJ/m2 d", "33.4", 33.4, 0.15,
+                     sun_day(0, 166).extraterrestrial_mj_m2, memory),
     };
     WeatherParameters inland;
     inland.radiation_coefficient = 0.16;
     constexpr double lyon_deg = 45.0 + 43.0 / 60;
-    findings.push_back(within("light from the range of temperature, Lyon in July, inland (example 15)", "MJ/m2 d",
-                              "22.3", 22.3, 0.1,
-                              day_like({26.6, 14.8, 0, 0}, make_date(1997, 7, 15), lyon_deg, inland).radiation_mj_m2,
-                              {fao_56, "the printed figure's rounding, and that of the step before it"}));
+    findings.push_back(
+        within_range("light from the range of temperature, Lyon in July, inland (example 15)", "MJ/m2 d", "22.3", 22.3,
+                     0.1, day_like({26.6, 14.8, 0, 0}, make_date(1997, 7, 15), lyon_deg, inland).radiation_mj_m2,
+                     {fao_56, "the printed figure's rounding, and that of the step before it"}));
     // Our days are taken at noon: the mean of the noons on either side stands for midnight to 0.0005 degrees.
     const double noons =
         sun_day(0, make_date(1992, 10, 12)).declination_rad + sun_day(0, make_date(1992, 10, 13)).declination_rad;
     findings.push_back(
-        within("declination at 0 h on 13 October 1992 (example 25.a)", "deg", "-7.78507", -7.78507, 0.001,
-               noons / 2 * 180 / std::numbers::pi,
-               {"Meeus 1998, Astronomical Algorithms", "0.001 degrees: the mean of two noons for a midnight"}));
+        within_range("declination at 0 h on 13 October 1992 (example 25.a)", "deg", "-7.78507", -7.78507, 0.001,
+                     noons / 2 * 180 / std::numbers::pi,
+                     {"Meeus 1998, Astronomical Algorithms", "0.001 degrees: the mean of two noons for a midnight"}));
     add_day_lengths(findings);
     return findings;
 }
@@ -113,11 +113,11 @@ std::vector<Finding> flight_weather(const Parameters& parameters, std::uint32_t)
         "Burrill and Dietz 1981, The response of honey bees to variations in solar radiation and temperature",
         "as the source words it", Footing::calibrated};
     std::vector<Finding> findings;
-    findings.push_back(within("foraging on a day that reaches 11.9 C", "h", "hardly any below 12 C", 0, 0,
-                              fair(11.9).foraging_h, burrill));
-    Finding ratio = within("foraging on a day that reaches 20 C against one that reaches 13 C", "",
-                           "at least 4 (a straight rise from 12 to 20 C)", 4, 0,
-                           fair(20).foraging_h / fair(13).foraging_h, burrill);
+    findings.push_back(within_range("foraging on a day that reaches 11.9 C", "h", "hardly any below 12 C", 0, 0,
+                                    fair(11.9).foraging_h, burrill));
+    Finding ratio = within_range("foraging on a day that reaches 20 C against one that reaches 13 C", "",
+                                 "at least 4 (a straight rise from 12 to 20 C)", 4, 0,
+                                 fair(20).foraging_h / fair(13).foraging_h, burrill);
     ratio.high = endless;
     findings.push_back(ratio);
 
@@ -133,17 +133,17 @@ std::vector<Finding> flight_weather(const Parameters& parameters, std::uint32_t)
     }
     const Origin burgett{"Burgett and Morse 1974, The time of natural swarming in honey bees (from memory)",
                          "as the source words it", Footing::calibrated};
-    findings.push_back(within("mean hour fit for leaving on a warm day", "solar h", "near noon, within 1.5 h", 12, 1.5,
-                              mean_h / sum, burgett));
-    Finding early = within("share of the fitness for leaving before 14 h", "", "most between 10 and 14 h", 0.5, 0,
-                           before_14 / sum, burgett);
+    findings.push_back(within_range("mean hour fit for leaving on a warm day", "solar h", "near noon, within 1.5 h", 12,
+                                    1.5, mean_h / sum, burgett));
+    Finding early = within_range("share of the fitness for leaving before 14 h", "", "most between 10 and 14 h", 0.5, 0,
+                                 before_14 / sum, burgett);
     early.high = 1;
     findings.push_back(early);
     const DayOfSky cool = fair(14.5);
-    findings.push_back(
-        within("best hour for leaving on a day that reaches 14.5 C", "", "none below 15 C (60 F)", 0, 0,
-               static_cast<double>(*std::max_element(cool.departure.begin(), cool.departure.end())),
-               {"common practice, no published source: extension texts", "as the texts word it", Footing::calibrated}));
+    findings.push_back(within_range(
+        "best hour for leaving on a day that reaches 14.5 C", "", "none below 15 C (60 F)", 0, 0,
+        static_cast<double>(*std::max_element(cool.departure.begin(), cool.departure.end())),
+        {"common practice, no published source: extension texts", "as the texts word it", Footing::calibrated}));
     return findings;
 }
 
@@ -160,7 +160,7 @@ std::vector<Finding> degree_days(const Parameters&, std::uint32_t) {
                         const Origin& origin) {
         for (const Row& row : rows) {
             const std::string upper = row.upper < 1000 ? ", upper " + decimals(row.upper, 0) : "";
-            findings.push_back(within(
+            findings.push_back(within_range(
                 decimals(row.tmin, 0) + " to " + decimals(row.tmax, 0) + " above " + decimals(row.base, 0) + upper,
                 unit, decimals(row.published, row.places), row.published, 0.51 * std::pow(10, -row.places),
                 degree_days_sine(row.tmin, row.tmax, row.base, row.upper), origin));

@@ -77,7 +77,7 @@ class Columns {
         return *this;
     }
 
-    /// Eight columns: mean, standard error, half width of the 95 % interval, spreads, quantiles, seasons.
+    /// Ten columns: mean, standard error, half width and ends of the 95 % interval, spreads, quantiles, seasons.
     template <class Place>
     Columns& estimate(const std::string& name, const std::string& unit, Place place) {
         add(
@@ -86,6 +86,10 @@ class Columns {
             name + "_se", unit, [place](auto& row) -> auto& { return place(row).se; });
         add(
             name + "_half_width_95", unit, [place](auto& row) -> auto& { return place(row).half_width_95; });
+        add(
+            name + "_low_95", unit, [place](auto& row) -> auto& { return place(row).low_95; });
+        add(
+            name + "_high_95", unit, [place](auto& row) -> auto& { return place(row).high_95; });
         add(
             name + "_sd_chance", unit, [place](auto& row) -> auto& { return place(row).sd_chance; });
         add(

@@ -25,11 +25,11 @@ std::string against(const ComparedPlacement& side, const std::string& first, con
     const std::string amount = money(std::abs(less.mean), currency) + " a season " + (less.mean < 0 ? "less" : "more");
     const std::string better = "better in " + percent(side.odds_better_than_first) + " of seasons";
     if (std::abs(less.mean) > less.half_width_95) {
-        return named(side) + " brings " + amount + " than " + first + " (\u00b1 " + number(less.half_width_95, 0) +
-               ", 95 %), " + better + ".";
+        return named(side) + " brings " + amount + " than " + first + " (\u00b1 " + number(less.se, 0) + "), " +
+               better + ".";
     }
     return "These seasons cannot tell " + named(side) + " from " + first + ": " + amount + " (\u00b1 " +
-           number(less.half_width_95, 0) + ", 95 %), " + better + ".";
+           number(less.se, 0) + "), " + better + ".";
 }
 
 std::string answer(const std::vector<ComparedPlacement>& sides, const std::string& currency) {

@@ -7,7 +7,7 @@ namespace {
 
 /// Column name of a milestone: its words with underscores.
 std::string key_of(Milestone what) {
-    std::string key(word(what));
+    std::string key(milestone_word(what));
     for (char& c : key) {
         if (c == ' ') c = '_';
     }

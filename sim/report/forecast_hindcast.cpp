@@ -18,8 +18,8 @@ std::string scores_table(const Hindcast& hindcast) {
     table.column("forecast of", Align::left, 20).column("issued").column("cases").column("CRPS d").column("normal d");
     table.column("skill").column("bias d").column("80 % width d").column("80 % holds");
     for (const HindcastScore& score : hindcast.scores) {
-        table.row({std::string(word(score.what)), issued(hindcast, score.fortnight), std::to_string(score.truths),
-                   number(score.crps_days, 2), number(score.crps_normal_days, 2),
+        table.row({std::string(milestone_word(score.what)), issued(hindcast, score.fortnight),
+                   std::to_string(score.truths), number(score.crps_days, 2), number(score.crps_normal_days, 2),
                    number(score.skill, 2) + " +- " + number(score.skill_se, 2), number(score.bias_days, 1),
                    number(score.width_days, 1), percent(score.coverage_80)});
     }
@@ -40,7 +40,7 @@ std::string ranks_table(const Hindcast& hindcast) {
             rows += 1;
         }
         if (rows <= 0) continue;
-        std::vector<std::string> cells{std::string(word(what))};
+        std::vector<std::string> cells{std::string(milestone_word(what))};
         for (const double share : ranks) cells.push_back(percent(share / rows));
         table.row(cells);
     }

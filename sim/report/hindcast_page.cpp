@@ -15,7 +15,7 @@ std::string issued(const Hindcast& hindcast, int fortnight) {
 Json scores_json(const Hindcast& hindcast) {
     Json list = Json::array();
     for (const HindcastScore& score : hindcast.scores) {
-        list.push_back({{"what", word(score.what)},
+        list.push_back({{"what", milestone_word(score.what)},
                         {"fortnight", score.fortnight},
                         {"issued", issued(hindcast, score.fortnight)},
                         {"truths", score.truths},

@@ -15,6 +15,8 @@ Json json_estimate(const Estimate& estimate) {
     return {{"mean", json_number(estimate.mean)},
             {"standard_error", json_number(estimate.se)},
             {"half_width_95", json_number(estimate.half_width_95)},
+            {"low_95", json_number(estimate.low_95)},
+            {"high_95", json_number(estimate.high_95)},
             {"sd_chance", json_number(estimate.sd_chance)},
             {"sd_ignorance", json_number(estimate.sd_ignorance)},
             {"quantile_10", json_number(estimate.low)},

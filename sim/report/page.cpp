@@ -151,10 +151,13 @@ Json calendar_json(const Scenario& scenario, const std::vector<double>& swarms, 
             {"catches_per_day", series(catches)}};
 }
 
-Json odds_json(const std::vector<double>& odds) {
+Json odds_json(const std::vector<SeasonShare>& odds) {
     Json list = Json::array();
     for (std::size_t k = 0; k < odds.size(); ++k)
-        list.push_back({{"swarms", k + 1}, {"share_of_seasons", json_number(odds[k])}});
+        list.push_back({{"swarms", k + 1},
+                        {"share_of_seasons", json_number(odds[k].share)},
+                        {"low_95", json_number(odds[k].low_95)},
+                        {"high_95", json_number(odds[k].high_95)}});
     return list;
 }
 

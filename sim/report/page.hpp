@@ -29,7 +29,7 @@ Json json_scenario(const Scenario& scenario);
 /// Mean swarms, or catches, a day of the simulated year.
 Json calendar_json(const Scenario& scenario, const std::vector<double>& swarms, const std::vector<double>& catches);
 /// [k-1] = chance of at least k swarms.
-Json odds_json(const std::vector<double>& odds);
+Json odds_json(const std::vector<SeasonShare>& odds);
 
 /// How to get the same numbers again, and how to cite them: command, `run` ("400 simulated seasons"), seed, version.
 std::vector<std::string> run_again(const Provenance& origin, std::uint32_t seed, const std::string& run);

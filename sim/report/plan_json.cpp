@@ -176,7 +176,7 @@ Json plan_as_json(const Scenario& scenario, const Plan& plan, const Provenance& 
     json["recommended_traps"] = best.traps;
     json["recommended_low"] = plan.recommended_low;
     json["recommended_high"] = plan.recommended_high;
-    json["why_it_stops"] = why_it_stops(plan);
+    json["why_it_stops"] = stop_words(plan);
     json["kinds"] = kinds_json(scenario, best.placement);
     json["traps"] = traps_json(scenario, plan);
     json["curve"] = curve_json(scenario, plan);

@@ -11,7 +11,7 @@ std::string plan_page(const Scenario& scenario, const Plan& plan, const Provenan
     json["map"] = map_json(scenario, recommended_point(plan).placement, plan.swarm_squares);
     json["beliefs"] = beliefs_json(scenario);
     json["prose"] = {{"chance", with_sign(chance_and_ignorance(recommended_point(plan).catches))},
-                     {"why", with_sign(why_it_stops(plan))},
+                     {"why", with_sign(stop_words(plan))},
                      {"unknowns", with_signs(unknowns(scenario, plan))},
                      {"others", other_terms(scenario, plan)},
                      {"search", search_quality(scenario, plan)},

@@ -54,7 +54,7 @@ std::string curve(const Plan& plan) {
     for (const CurvePoint& point : plan.curve) most = std::max(most, point.catches.mean);
     TextTable table;
     table.column("").column("traps").column("swarms").column("one more adds").column("cost").column("adds");
-    table.column("net").column("one more adds").column("outlay").column("", Align::left);
+    table.column("net").column("one more adds").column("spend").column("", Align::left);
     for (std::size_t k = 0; k < plan.curve.size(); ++k) {
         const CurvePoint& point = plan.curve[k];
         const int traps = static_cast<int>(k);
@@ -105,7 +105,8 @@ std::string the_curve(const Scenario& scenario, const Plan& plan) {
     return heading("Catch against cost, a season, money in " + plain_text(scenario.keeper.currency)) + curve(plan) +
            wrapped(
                "> recommended; ~ cannot be told from it at 95 %. +- is one standard error. Cost counts traps by "
-               "the seasons they last, lures, hours and kilometres; outlay is the money to find beforehand.");
+               "the seasons they last, lures, hours and kilometres; spend is the money to spend before the "
+               "season.");
 }
 
 }  // namespace
@@ -119,13 +120,12 @@ std::string plan_table(const Scenario& scenario, const Plan& plan, const Provena
         text += heading("To build and buy") + shopping(scenario, best);
     }
     if (plan.curve.size() > 1) text += the_curve(scenario, plan);
-    if (!best.placement.empty()) {
-        text += heading("Why it stops there") + wrapped(why_it_stops(plan));
+    if (!plan.traps.empty()) {
+        text += heading("Why it stops there") + wrapped(stop_words(plan));
         text += heading("Odds of a season with " + counted(best.traps, "trap")) + odds(best);
         text += heading("Chance and ignorance") + wrapped(chance_and_ignorance(best.catches));
     }
-    const std::vector<std::string> unknown =
-        plan.curve.size() > 1 ? unknowns(scenario, plan) : std::vector<std::string>{};
+    const std::vector<std::string> unknown = plan.traps.empty() ? std::vector<std::string>{} : unknowns(scenario, plan);
     if (!unknown.empty()) text += heading("Which unknown matters most") + all_wrapped(unknown);
     const std::vector<std::string> others =
         plan.curve.size() > 1 ? other_terms(scenario, plan) : std::vector<std::string>{};

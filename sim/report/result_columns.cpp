@@ -115,6 +115,8 @@ const Columns<Plan>& plan_columns() {
         list.add("gap_found_net", "currency/season", MAYBOUGH_PLACE(gap_found_net));
         list.add("catches_calibration", "1", MAYBOUGH_PLACE(catches_calibration));
         list.add("worth_calibration", "1", MAYBOUGH_PLACE(worth_calibration));
+        list.add("least_outlay", "currency", MAYBOUGH_PLACE(least_outlay));
+        list.add("least_hours", "h/season", MAYBOUGH_PLACE(least_hours));
         list.add("indifference", "currency/season", MAYBOUGH_PLACE(indifference));
         list.add("hunts_exhaustive", "1", MAYBOUGH_PLACE(hunts_exhaustive));
         list.text(
@@ -163,7 +165,9 @@ const Columns<OddsRow>& odds_columns() {
         Columns<OddsRow> list;
         list.add("placement", "row of the table beside", MAYBOUGH_PLACE(placement));
         list.add("at_least", "swarm/season", MAYBOUGH_PLACE(swarms));
-        list.add("share_of_seasons", "1", MAYBOUGH_PLACE(share));
+        list.add("share_of_seasons", "1", MAYBOUGH_PLACE(share.share));
+        list.add("share_of_seasons_low_95", "1", MAYBOUGH_PLACE(share.low_95));
+        list.add("share_of_seasons_high_95", "1", MAYBOUGH_PLACE(share.high_95));
         return list;
     }();
     return columns;
@@ -227,7 +231,7 @@ void add_placed(std::vector<PlacedTrap>& rows, std::size_t nr, const Placement& 
     for (const TrapSetting& setting : placement) rows.push_back({nr, setting});
 }
 
-void add_odds(std::vector<OddsRow>& rows, std::size_t nr, const std::vector<double>& odds) {
+void add_odds(std::vector<OddsRow>& rows, std::size_t nr, const std::vector<SeasonShare>& odds) {
     for (std::size_t k = 0; k < odds.size(); ++k) rows.push_back({nr, static_cast<std::int64_t>(k) + 1, odds[k]});
 }
 

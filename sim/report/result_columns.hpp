@@ -14,7 +14,7 @@ struct PlacedTrap {
 struct OddsRow {
     std::size_t placement = 0;
     std::int64_t swarms = 0;
-    double share = 0;
+    SeasonShare share;
 };
 struct TiedSpot {
     std::size_t group = 0;
@@ -44,7 +44,7 @@ std::vector<DayRow> day_rows(const Scenario& scenario, const std::vector<double>
                              const std::vector<double>& catches);
 /// Appends the traps of `placement` as rows of number `nr`.
 void add_placed(std::vector<PlacedTrap>& rows, std::size_t nr, const Placement& placement);
-void add_odds(std::vector<OddsRow>& rows, std::size_t nr, const std::vector<double>& odds);
+void add_odds(std::vector<OddsRow>& rows, std::size_t nr, const std::vector<SeasonShare>& odds);
 
 /// Scenario, parameters and weather: written with every kind of result, read back for making outputs again.
 void write_scenario(Hdf5Writer& file, const Scenario& scenario);

@@ -5,7 +5,7 @@
 namespace maybough::report {
 namespace {
 
-constexpr std::int64_t format_version = 1;
+constexpr std::int64_t format_version = 2;
 
 }  // namespace
 
@@ -38,7 +38,12 @@ Provenance check_results(const Hdf5Reader& file, const std::string& kind) {
             "is of format " + std::to_string(format) + ", this program reads up to " + std::to_string(format_version),
             "use a newer maybough");
     }
-    if (format < 1) throw InputError(file.path(), "is of format " + std::to_string(format) + ", expected 1 or more");
+    if (format < format_version) {
+        throw InputError(
+            file.path(),
+            "is of format " + std::to_string(format) + ", this program reads " + std::to_string(format_version),
+            "run the command that wrote it again");
+    }
     if (!file.has_attribute("complete") || file.whole_attribute("complete") != 1) {
         throw InputError(file.path(), "is not complete: the run that wrote it was cut off", "run it again");
     }

@@ -7,7 +7,7 @@
 namespace maybough::report {
 namespace {
 
-/// Share of seasons with 0, 1, 2, ... catches, up to the most seen.
+/// SeasonShare of seasons with 0, 1, 2, ... catches, up to the most seen.
 Json shares_of_seasons(const std::vector<SeasonRecord>& seasons) {
     std::vector<std::int64_t> counts(1, 0);
     for (const SeasonRecord& season : seasons) {

@@ -48,7 +48,7 @@ std::vector<Sensitivity> ranked(std::vector<Sensitivity> sensitivities) {
     return sensitivities;
 }
 
-std::string why_it_stops(const Plan& plan) {
+std::string stop_words(const Plan& plan) {
     return plain_text(plan.why_it_stops);
 }
 
@@ -169,8 +169,8 @@ std::vector<std::string> other_terms(const Scenario& scenario, const Plan& plan)
                         counted(terms.best_traps, "trap") + " would be best (net " + money(terms.net, currency) + ").");
     }
     for (const ChangedTerms& terms : plan.if_budget) {
-        lines.push_back("With " + money(terms.amount, currency) + " to spend, " + counted(terms.best_traps, "trap") +
-                        " would be best (net " + money(terms.net, currency) + ").");
+        lines.push_back("With " + money(terms.amount, currency) + " to spend before the season, " +
+                        counted(terms.best_traps, "trap") + " would be best (net " + money(terms.net, currency) + ").");
     }
     if (plan.expected_regret > 0 || plan.worst_regret > 0) {
         lines.push_back("Not knowing this place costs up to " + money(plan.expected_regret, currency) +

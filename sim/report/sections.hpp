@@ -23,7 +23,7 @@ struct KindNeed {
 };
 std::vector<KindNeed> kinds_needed(const Scenario& scenario, const Placement& placement);
 
-/// Share of the spread between seasons that is ignorance: sd_ignorance^2 of both; NaN where there is no spread.
+/// SeasonShare of the spread between seasons that is ignorance: sd_ignorance^2 of both; NaN where there is no spread.
 double share_of_ignorance(const Estimate& estimate);
 
 /// Unknowns in order of what they move, the greatest first.
@@ -32,7 +32,7 @@ std::vector<Sensitivity> ranked(std::vector<Sensitivity> sensitivities);
 /// Each of these is prose, one sentence or a few, without line ends.
 std::string plan_answer(const Scenario& scenario, const Plan& plan);
 std::string how_sure(const Scenario& scenario, const Plan& plan);
-std::string why_it_stops(const Plan& plan);
+std::string stop_words(const Plan& plan);
 std::string chance_and_ignorance(const Estimate& estimate);
 /// How the contest between designs ended, in words.
 std::string contest_words(const Scenario& scenario, const Plan& plan);

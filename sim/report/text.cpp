@@ -1,6 +1,7 @@
 // Text for a terminal: cleaned of control characters, wrapped, set in tables.
 #include <algorithm>
 #include <numeric>
+#include <sstream>
 
 #include "report/words.hpp"
 
@@ -101,10 +102,29 @@ TextTable& TextTable::column(std::string title, Align align, std::size_t at_most
     return *this;
 }
 
+namespace {
+/// A cell over as many lines as its column's width asks for, three at most.
+std::vector<std::string> cell_lines(const std::string& cell, std::size_t at_most) {
+    constexpr std::size_t most_lines = 3;
+    if (text_width(cell) <= at_most) return {cell};
+    std::vector<std::string> lines;
+    std::istringstream text(wrapped(cell, 0, at_most));
+    for (std::string line; std::getline(text, line) && lines.size() < most_lines;) {
+        lines.push_back(shortened(line, at_most));
+    }
+    return lines;
+}
+}  // namespace
+
 void TextTable::row(std::vector<std::string> cells) {
     if (cells.size() != columns_.size()) throw ModelFault("a table row has " + std::to_string(cells.size()) + " cells");
-    for (std::size_t i = 0; i < cells.size(); ++i) cells[i] = shortened(cells[i], columns_[i].at_most);
-    rows_.push_back(std::move(cells));
+    std::vector<std::vector<std::string>> lines(1, std::vector<std::string>(cells.size()));
+    for (std::size_t i = 0; i < cells.size(); ++i) {
+        const std::vector<std::string> parts = cell_lines(cells[i], columns_[i].at_most);
+        while (lines.size() < parts.size()) lines.emplace_back(cells.size());
+        for (std::size_t part = 0; part < parts.size(); ++part) lines[part][i] = parts[part];
+    }
+    for (auto& line : lines) rows_.push_back(std::move(line));
 }
 
 std::string TextTable::text() const {

@@ -71,14 +71,22 @@ std::string money_with_error(const Estimate& estimate, const std::string& curren
     return money(estimate.mean, currency) + " +- " + number(estimate.se, decimals);
 }
 
-std::string odds_words(const std::vector<double>& odds_at_least) {
+std::string share_words(const SeasonShare& share) {
+    constexpr double nearly = 0.99;
+    if (!(share.share < nearly)) return "more than " + number(std::floor(100 * share.low_95), 0) + " %";
+    if (!(share.share > 0)) return "less than " + number(std::ceil(100 * share.high_95), 0) + " %";
+    return percent(share.share) + " (" + number(std::max(1.0, 100 * share.low_95), 0) + " to " +
+           number(std::min(99.0, 100 * share.high_95), 0) + ")";
+}
+
+std::string odds_words(const std::vector<SeasonShare>& odds_at_least) {
     constexpr double next_to_nothing = 0.005;
     std::string text;
-    for (std::size_t k = 0; k < odds_at_least.size() && odds_at_least[k] >= next_to_nothing; ++k) {
+    for (std::size_t k = 0; k < odds_at_least.size() && odds_at_least[k].share >= next_to_nothing; ++k) {
         text.append(k == 0 ? "At least " : "; ")
             .append(std::to_string(k + 1))
             .append(": ")
-            .append(percent(odds_at_least[k]));
+            .append(share_words(odds_at_least[k]));
     }
     return text.append(text.empty() ? "No swarm in any simulated season." : ".");
 }
@@ -122,16 +130,6 @@ std::string kind_name(const Scenario& scenario, std::size_t kind) {
         throw ModelFault("a trap is of kind " + std::to_string(kind) + " of " + std::to_string(scenario.kinds.size()));
     const TrapKind& found = scenario.kinds[kind];
     return plain_text(found.name.empty() ? found.id : found.name);
-}
-
-std::vector<Day> visit_days(const TrapSetting& setting) {
-    std::vector<Day> days;
-    if (setting.visit_every_days <= 0) return days;
-    for (Day day = setting.hang + setting.visit_every_days; day < setting.take_down;
-         day = day + setting.visit_every_days) {
-        days.push_back(day);
-    }
-    return days;
 }
 
 std::string markup_text(std::string_view text) {

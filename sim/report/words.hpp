@@ -54,11 +54,10 @@ Date date_of(const Scenario& scenario, Day day);
 std::string spot_name(const Scenario& scenario, std::size_t spot);
 std::string kind_name(const Scenario& scenario, std::size_t kind);
 
-/// Days (from hang on, take_down included) on which a trap set so is seen to.
-std::vector<Day> visit_days(const TrapSetting& setting);
-
 /// Chances of at least 1, 2, ... swarms, as long as they are not next to nothing.
-std::string odds_words(const std::vector<double>& odds_at_least);
+std::string odds_words(const std::vector<SeasonShare>& odds_at_least);
+/// A share of seasons that claims no certainty: "83 % (76 to 89)", or a bound where all seasons came out alike.
+std::string share_words(const SeasonShare& share);
 
 /// Paragraph broken at blanks so that no line is wider than `width`; every line starts with `indent` blanks. A sign of
 /// percent or hours stays with its number.

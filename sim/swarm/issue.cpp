@@ -53,7 +53,7 @@ Swarm cast(Colony& colony, const DayOfSky& sky, Day day, const SwarmParameters& 
     const double sd = prime ? p.prime_share_sd : p.after_share_sd;
     const double share = std::clamp(mean + sd * standard_normal(luck), mean - 3 * sd, std::min(0.95, mean + 3 * sd));
     constexpr double grams_per_mg = 1e-3;
-    const Departing leaving = take_swarm(colony, share, p.honey_per_bee_mg * grams_per_mg, luck.uniform());
+    const Departing leaving = let_swarm_go(colony, share, p.honey_per_bee_mg * grams_per_mg, luck.uniform());
     swarm.bees = leaving.bees;
     swarm.honey_g = leaving.honey_g;
     swarm.queen_age_days = leaving.queen.age_days;

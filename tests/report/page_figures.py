@@ -60,7 +60,8 @@ def check_season(browser, folder):
         none = sum(catches == 0 for catches in file["replicates/catches"][()]) / len(file["replicates/catches"])
         assert browser.run(FIRST)[2] == share(none)
         odds = browser.run("[...document.querySelectorAll('#odds .bar span:last-child')].map(s => s.textContent)")
-        assert odds == [share(v) for v in file["season/odds/share_of_seasons"][()] if v >= 0.005], odds
+        limits = zip(*(file[f"season/odds/share_of_seasons{end}"][()] for end in ("", "_low_95", "_high_95")), strict=True)
+        assert odds == [f"{share(v)} ({100 * low:.0f} to {100 * high:.0f})" for v, low, high in limits if v >= 0.005], odds
 
 
 def check_compare(browser, folder):

@@ -71,6 +71,12 @@ inline Scenario sample_scenario() {
     return scenario;
 }
 
+inline std::vector<SeasonShare> sample_odds(const std::vector<double>& shares) {
+    std::vector<SeasonShare> odds;
+    for (const double share : shares) odds.push_back({share, std::max(0.0, share - 0.05), std::min(1.0, share + 0.05)});
+    return odds;
+}
+
 inline TrapSetting sample_trap(std::size_t spot, std::size_t kind, double height_m, double facing_deg, int hang) {
     return {spot, kind, height_m, facing_deg, Day{hang}, Day{210}, 14, true};
 }
@@ -99,7 +105,7 @@ inline Plan sample_plan() {
         point.marginal_net = sample_estimate(k == 0 ? 0 : 80 * (catches[k] - catches[k - 1]) - 31, 2.6);
         point.outlay = 40.0 * std::max(0, k - 1);
         point.hours = 5.5 * k;
-        if (k > 0) point.odds_at_least = {1 - 0.5 / k, 0.2 * k, 0.1 * k, 0.001};
+        if (k > 0) point.odds_at_least = sample_odds({1 - 0.5 / k, 0.2 * k, 0.1 * k, 0.001});
         point.worst_tenth_catches = 0.1 * k;
         plan.curve.push_back(point);
     }

@@ -24,7 +24,7 @@ inline SeasonSummary sample_seasons() {
     summary.value = sample_estimate(208, 8);
     summary.net = sample_estimate(97, 8);
     for (int i = 0; i < 3; ++i) summary.by_trap.push_back(sample_estimate(1.2 - 0.3 * i, 0.06));
-    summary.odds_at_least = {0.8, 0.5, 0.2, 0.001};
+    summary.odds_at_least = sample_odds({0.8, 0.5, 0.2, 0.001});
     for (int season = 0; season < 8; ++season) {
         SeasonRecord record;
         record.swarms = 20 + season;

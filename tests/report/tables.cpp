@@ -41,7 +41,7 @@ TEST_CASE("plan_table says the answer first") {
         holds(table, "about 2.6 swarms a season, in 8 seasons of 10 between 1 and 5. Net value EUR 98 +- 4 a season"));
     CHECK(holds(table, "3.5 m (11 ft)"));
     CHECK(holds(table, "A fourth trap would catch 0.23"));
-    CHECK(holds(table, "At least 1: 83 %; 2: 60 %; 3: 30 %."));
+    CHECK(holds(table, "At least 1: 83 % (78 to 88); 2: 60 % (55 to 65); 3: 30 % (25 to 35)."));
     CHECK(holds(table, "20 % is ignorance"));
     CHECK(table.find("second.unknown") < table.find("first.unknown"));
     CHECK(holds(table, "maybough plan scenarios/reedmere --seed 7"));
@@ -76,11 +76,11 @@ TEST_CASE("season_table and compare_table fit and carry their figures") {
     summary.catches = sample_estimate(2.4, 0.06);
     summary.swarms = sample_estimate(31, 0.5);
     summary.by_trap = {sample_estimate(1.2, 0.04), sample_estimate(0.8, 0.03), sample_estimate(0.4, 0.02)};
-    summary.odds_at_least = {0.9, 0.6, 0.2};
+    summary.odds_at_least = sample_odds({0.9, 0.6, 0.2});
     const std::string table = season_table(sample_scenario(), summary, sample_placement());
     check_fits(table);
     CHECK(holds(table, "3 traps caught 2.40 +- 0.06 swarms a season over 600 simulated seasons"));
-    CHECK(holds(table, "At least 1: 90 %; 2: 60 %; 3: 20 %."));
+    CHECK(holds(table, "At least 1: 90 % (85 to 95); 2: 60 % (55 to 65); 3: 20 % (15 to 25)."));
 
     const std::vector<ComparedPlacement> sides{
         {"mine",

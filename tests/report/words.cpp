@@ -75,9 +75,3 @@ TEST_CASE("text is broken at blanks and cut at characters") {
     CHECK(table.text() == " n  word\n10  ten\n");
     CHECK_THROWS_AS(table.row({"1"}), ModelFault);
 }
-
-TEST_CASE("visits run from hanging to taking down") {
-    const std::vector<Day> days = visit_days({0, 0, 3, 180, Day{100}, Day{130}, 10, true});
-    CHECK(days == std::vector<Day>{Day{110}, Day{120}});
-    CHECK(visit_days({0, 0, 3, 180, Day{100}, Day{130}, 0, true}).empty());
-}

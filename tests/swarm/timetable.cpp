@@ -11,7 +11,7 @@ TEST_CASE("a swarm takes its bees and honey out of the colony, and the queen wit
     Colony colony = crowded_colony(1, {}, chance);
     const std::int64_t bees = adults(colony);
     const double honey_g = colony.honey_g;
-    const Departing gone = take_swarm(colony, 0.75, 0.04, 0.5);
+    const Departing gone = let_swarm_go(colony, 0.75, 0.04, 0.5);
     CHECK(gone.bees + adults(colony) == bees);
     CHECK(gone.honey_g + colony.honey_g == doctest::Approx(honey_g));
     CHECK(gone.queen.state == QueenState::laying);

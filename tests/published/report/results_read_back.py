@@ -18,7 +18,7 @@ def texts(dataset):
 
 with h5py.File(folder / "results.h5", "r") as file:
     attributes = file.attrs
-    assert attributes["file_kind"] == "maybough plan" and attributes["format_version"] == 1
+    assert attributes["file_kind"] == "maybough plan" and attributes["format_version"] == 2
     assert attributes["complete"] == 1 and attributes["seed"] == plan["origin"]["seed"]
     assert json.loads(attributes["scenario_text"])["format"] == 1
     for key, told in (("program_version", "version"), ("flags", "flags"), ("command_line", "command_line"),
