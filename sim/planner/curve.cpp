@@ -155,6 +155,9 @@ std::string why_it_stops(const std::vector<CurvePoint>& curve, int recommended, 
         text << "one more trap would add " << next.marginal_catches.mean << " swarms a year, worth "
              << next.value.mean - here.value.mean << " " << currency << ", and cost " << next.cost.mean - here.cost.mean
              << " " << currency;
+        if (next.value.mean - here.value.mean > next.cost.mean - here.cost.mean) {
+            text << ", a gain that the seasons cannot tell from none";
+        }
         if (question.at_least_swarms > 0) text << "; the odds asked for are reached without it";
         return text.str();
     }

@@ -25,8 +25,7 @@ std::string dates_table(const Forecast& forecast) {
         table.row({std::string(milestone_word(what)), forecast_day(forecast, odds.day_10),
                    forecast_day(forecast, odds.day_50), forecast_day(forecast, odds.day_90), percent(odds.odds_past),
                    forecast_day(forecast, odds.normal_day_50),
-                   number(odds.days_late.mean, 1) + " +- " + number(odds.days_late.se, 1),
-                   percent(odds.odds_later)});
+                   number(odds.days_late.mean, 1) + " +- " + number(odds.days_late.se, 1), percent(odds.odds_later)});
     }
     return table.text() +
            wrapped(
