@@ -42,12 +42,13 @@ function drawHabitats(map, land) {
 /** Streets, water, buildings and names; returns what paints them. */
 function drawMap(map, land) {
   const wide = { motorway: 4, trunk: 4, primary: 3.5, secondary: 3, tertiary: 2.5, residential: 2, unclassified: 2 };
+  map.createPane("names").style.zIndex = 450;  // over the land, under pins and what opens at them
   const shapes = (land.drawn || []).map((item) => {
     const options = { interactive: item.name !== "", fillOpacity: 0.55 };
     if (item.shape === "Point") {
       if (item.map === "tree") return [L.circleMarker(item.at, { ...options, radius: 2, weight: 1 }), item];
       if (item.map !== "name") return [L.circleMarker(item.at, { ...options, radius: 3, weight: 1 }), item];
-      return [L.tooltip({ permanent: true, direction: "center", className: "place-name" }).setLatLng(item.at).setContent(make("span", {}, item.name)), item];
+      return [L.tooltip({ permanent: true, pane: "names", direction: "center", className: "place-name" }).setLatLng(item.at).setContent(make("span", {}, item.name)), item];
     }
     const shape = item.shape.endsWith("LineString") ? L.polyline(item.at, { ...options, weight: wide[item.kind] || 1.2 })
       : L.polygon(item.at, { ...options, weight: 0.7 });
