@@ -308,7 +308,8 @@ Sheet spots_of_traps(Sheet sheet) {
     const auto has = [&](std::string_view column) {
         return std::find(sheet.columns.begin(), sheet.columns.end(), column) != sheet.columns.end();
     };
-    if (!has("spot") || !has("kind") || has("id")) return sheet;
+    const bool our_map = has("number") && has("spot_name");  // there a feature's id is the number of the trap
+    if (!has("spot") || !has("kind") || (has("id") && !our_map)) return sheet;
     const std::map<std::string, std::string> kept{{"spot", "id"},
                                                   {"spot_name", "name"},
                                                   {"name", "name"},
@@ -334,7 +335,7 @@ Sheet read_sheet_of_points(const std::string& path, Wanted wanted) {
     const bool packed = is_zip(bytes);
     if (packed) bytes = kml_in_kmz(path);
     refuse_binary(bytes, path);
-    bytes = as_utf8(std::move(bytes));
+    bytes = as_utf8(std::move(bytes), path);
     const std::string_view start = trimmed(std::string_view(bytes).substr(0, 4000));
     if (start.empty()) throw InputError(path, "the file is empty, expected places");
     const bool kml =

@@ -18,7 +18,7 @@ std::string_view SheetRow::text(const std::string& name) const {
 }
 
 Sheet sheet_of_csv(const std::string& bytes, const std::string& file) {
-    const std::string text = as_utf8(bytes);
+    const std::string text = as_utf8(bytes, file);
     // Some spreadsheets write "sep=;" as a first line of their own.
     const bool marked = text.rfind("sep=", 0) == 0 && text.find('\n') != std::string::npos;
     const CsvTable table = parse_csv(marked ? text.substr(text.find('\n')) : text, file);

@@ -1,6 +1,5 @@
 // Waypoints of GPX 1.1 (and 1.0, whose waypoints read the same) as rows.
 #include <algorithm>
-#include <map>
 #include <pugixml.hpp>
 
 #include "base/base.hpp"
@@ -20,6 +19,12 @@ std::string_view plain_name(const pugi::xml_node& node) {
     const std::string_view name = node.name();
     const std::size_t colon = name.find(':');
     return colon == std::string_view::npos ? name : name.substr(colon + 1);
+}
+
+/// The name of a waypoint without the number that our own list of traps puts before it: "2 Barn" is the spot Barn.
+std::string without_number(const std::string& name) {
+    const std::size_t end = name.find_first_not_of("0123456789");
+    return end == 0 || end == std::string::npos || name[end] != ' ' ? name : name.substr(end + 1);
 }
 
 std::string child_text(const pugi::xml_node& node, std::string_view name) {
@@ -50,7 +55,8 @@ Sheet sheet_of_gpx(const std::string& text, const std::string& file) {
     for (const pugi::xml_node& point : root.children()) {
         if (plain_name(point) != "wpt") continue;
         SheetRow row{file + ":" + line_of(text, point.offset_debug()), {}};
-        const std::string name = one_line(std::string(trimmed(child_text(point, "name"))));
+        std::string name = one_line(std::string(trimmed(child_text(point, "name"))));
+        if (child_text(point, "type") == "swarm trap") name = without_number(name);
         const std::string said = one_line(std::string(trimmed(child_text(point, "desc"))));
         row.cells["id"] = name.empty() ? "" : id_of_name(name);
         row.cells["name"] = name.empty() ? said : name;

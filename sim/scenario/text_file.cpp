@@ -49,6 +49,45 @@ bool is_utf8(std::string_view text) {
     return true;
 }
 
+/// What an XML declaration calls the encoding of its file, in lower case; empty where there is none.
+std::string declared_encoding(std::string_view text) {
+    constexpr std::string_view key = "encoding=";
+    const std::string_view head = text.substr(0, text.find("?>"));
+    const std::size_t at = head.find(key);
+    if (text.rfind("<?xml", 0) != 0 || at == std::string_view::npos) return {};
+    const std::string_view rest = head.substr(at + key.size());
+    if (rest.size() < 2) return {};
+    std::string name(rest.substr(1, rest.find(rest.front(), 1) - 1));
+    std::transform(name.begin(), name.end(), name.begin(), [](unsigned char c) { return char(std::tolower(c)); });
+    return name;
+}
+
+/// Throws for text that is no UTF-8 and can be no Windows-1252 either.
+void refuse_other_encodings(std::string_view text, const std::string& file) {
+    const std::string help = "save or export it again in UTF-8, so that no letter of a name is lost";
+    const std::string declared = declared_encoding(text);
+    const std::array<std::string_view, 4> western{"", "windows-1252", "iso-8859-1", "us-ascii"};
+    if (declared != "utf-8" && std::find(western.begin(), western.end(), declared) == western.end()) {
+        throw InputError(file, "found text in the encoding " + one_line(declared), help);
+    }
+    constexpr std::string_view nothing = "\x81\x8D\x8F\x90\x9D";
+    // Opening quotes, daggers and the like: no word of Windows-1252 holds them, but words of DOS and of old Macs do.
+    constexpr std::string_view never_in_words = "\x80\x82\x83\x84\x86\x87\x88\x89\x8B\x93\x94\x95\x98\x99\x9B\x9F";
+    const auto letter = [&](std::size_t i) {
+        return i < text.size() && std::isalpha(static_cast<unsigned char>(text[i])) != 0;
+    };
+    for (std::size_t at = 0; at < text.size(); ++at) {
+        const bool within = at > 0 && letter(at - 1) && letter(at + 1);
+        if (nothing.find(text[at]) == std::string_view::npos &&
+            (!within || never_in_words.find(text[at]) == std::string_view::npos)) {
+            continue;
+        }
+        const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
+        throw InputError(file + ":" + std::to_string(line),
+                         "found text neither in UTF-8 nor in Windows-1252 (an old encoding of DOS or of a Mac?)", help);
+    }
+}
+
 /// The old encoding of western spreadsheets: Latin-1 with letters and signs where Latin-1 has control characters.
 std::string utf8_of_windows_1252(std::string_view text) {
     static constexpr std::array<std::uint16_t, 32> upper{
@@ -109,8 +148,10 @@ std::string read_bytes(const std::string& path, std::uintmax_t most_bytes) {
     return whole.str();
 }
 
-std::string as_utf8(std::string text) {
-    return is_utf8(text) ? std::move(text) : utf8_of_windows_1252(text);
+std::string as_utf8(std::string text, const std::string& file) {
+    if (is_utf8(text)) return text;
+    refuse_other_encodings(text, file);
+    return utf8_of_windows_1252(text);
 }
 
 std::string read_text(const std::string& path, std::uintmax_t most_bytes) {

@@ -19,8 +19,10 @@ inline constexpr std::uintmax_t most_places_bytes = std::uintmax_t{64} << 20;
 /// file, and for one that is not there, naming files of nearly the same name in its folder.
 std::string read_bytes(const std::string& path, std::uintmax_t most_bytes = most_text_bytes);
 
-/// The text as it is where it is UTF-8, else taken for Windows-1252, the old encoding of western spreadsheets.
-std::string as_utf8(std::string text);
+/// The text as it is where it is UTF-8, else taken for Windows-1252, the old encoding of western spreadsheets. Throws
+/// InputError naming `file` where it cannot be that: it says itself that it is another, holds bytes that stand for
+/// nothing there, or signs within words where other encodings have letters.
+std::string as_utf8(std::string text, const std::string& file);
 
 /// The whole file without a byte-order mark. Throws InputError when it cannot be read, is a folder, or holds zero bytes
 /// that no text has; names files of nearly the same name in its folder.

@@ -2,12 +2,14 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <filesystem>
 #include <map>
 #include <nlohmann/json.hpp>
 
 #include "report/words.hpp"
 #include "sample.hpp"
+#include "scenario/places.hpp"
 
 using namespace maybough;
 
@@ -51,6 +53,33 @@ TEST_CASE("CSV is in the form placements are read from") {
                     0) == 0);
     CHECK(holds(csv, "\nspot-1,box,3.5,SE,2026-04-05,2026-07-30,14,yes,Mill orchard,48.2420000,9.4880000\n"));
     CHECK(holds(csv, "\nspot-3,half,2,100,2026-04-12,2026-07-30,14,yes,"));
+}
+
+TEST_CASE("what we write of traps we read as the spots they hang at") {
+    Scenario scenario = sample_scenario();
+    for (Spot& spot : scenario.spots) spot.name = "Far oak " + spot.id;
+    const Placement traps = sample_placement();
+    const auto folder = std::filesystem::path(MAYBOUGH_BUILD_DIR) / "report_own_files";
+    std::filesystem::create_directories(folder);
+    const std::map<std::string, std::string> files{{"traps.gpx", traps_gpx(scenario, traps, sample_origin())},
+                                                   {"traps.geojson", traps_geojson(scenario, traps, sample_origin())},
+                                                   {"traps.csv", traps_csv(scenario, traps)}};
+    for (const auto& [name, text] : files) {
+        CAPTURE(name);
+        write_text((folder / name).string(), text);
+        const std::vector<Spot> spots = read_spots((folder / name).string(), scenario.land);
+        REQUIRE(spots.size() == traps.size());
+        for (std::size_t i = 0; i < traps.size(); ++i) {
+            const Spot& meant = scenario.spots[traps[i].spot];
+            CHECK(spots[i].name == meant.name);
+            CHECK(spots[i].id == (name == "traps.gpx" ? "Far-oak-" + meant.id : meant.id));
+            CHECK(std::abs(spots[i].place.latitude_deg - meant.place.latitude_deg) < 1e-6);
+            CHECK(std::abs(spots[i].place.longitude_deg - meant.place.longitude_deg) < 1e-6);
+        }
+    }
+    // What is meant to be passed on says neither how nor where on this machine it was made.
+    for (const auto& [name, text] : files) CHECK(!holds(text, sample_origin().command_line));
+    CHECK(!holds(calendar_ics(scenario, traps, sample_origin()), sample_origin().command_line));
 }
 
 TEST_CASE("JSON carries the plan's figures; what is no number is null") {

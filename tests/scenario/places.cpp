@@ -129,3 +129,52 @@ TEST_CASE("waypoints that are no GPX are refused") {
                "s.gpx:2: longitude_deg"));
     CHECK(refused("<gpx version=\"1.1\">\n<wpt lat=\"47.5\" lon=\"8.5\"></wpt></gpx>").empty());
 }
+
+TEST_CASE("a waypoint's description is no name; waypoints without a name or of one name are numbered") {
+    const ScratchFolder folder;
+    const auto spots = read_spots(folder.put("s.gpx", R"(<?xml version="1.0" encoding="UTF-8"?>
+<gpx version="1.1" creator="phone" xmlns="http://www.topografix.com/GPX/1/1">
+<wpt lat="47.5" lon="8.5"><name>Barn</name><desc>Ask Anna first</desc></wpt>
+<wpt lat="47.501" lon="8.5"><name>Barn</name></wpt>
+<wpt lat="47.502" lon="8.5"></wpt>
+<wpt lat="47.503" lon="8.5"></wpt>
+<wpt lat="47.504" lon="8.5"><name>2 Old oaks</name></wpt></gpx>)"),
+                                  meadow());
+    REQUIRE(spots.size() == 5);
+    const std::vector<std::string> ids{"Barn", "Barn-2", "spot-3", "spot-4", "2-Old-oaks"};
+    for (std::size_t i = 0; i < ids.size(); ++i) CHECK(spots[i].id == ids[i]);
+    CHECK(spots[0].name == "Barn");
+    CHECK(spots[4].name == "2 Old oaks");
+}
+
+TEST_CASE("names in Windows-1252 are converted; other old encodings are refused rather than filled with wrong signs") {
+    const ScratchFolder folder;
+    const auto names = [&](const std::string& file, const std::string& text) {
+        return read_spots(folder.put(file, text), meadow()).at(0).name;
+    };
+    const std::string columns = "name,lat,lon\n";
+    const auto csv = [&](const std::string& name) { return columns + name + ",47.5,8.5\n"; };
+    const std::string declared = "<?xml version=\"1.0\" encoding=\"";
+    const auto gpx = [&](const std::string& encoding, const std::string& name) {
+        return declared + encoding + "\"?>\n<gpx version=\"1.1\"><wpt lat=\"47.5\" lon=\"8.5\"><name>" + name +
+               "</name></wpt></gpx>";
+    };
+    // M u-umlaut hle: FC in Windows-1252, C3 BC in UTF-8 (Unicode, mapping CP1252).
+    const std::string mill = "M\xC3\xBChle";
+    CHECK(names("u.csv", csv(mill)) == mill);
+    CHECK(names("w.csv", csv("M\xFChle")) == mill);
+    CHECK(names("w.csv", csv("\x84M\xFChle\x93 \x96 Tor")) == "\xE2\x80\x9E" + mill + "\xE2\x80\x9C \xE2\x80\x93 Tor");
+    CHECK(names("w.gpx", gpx("ISO-8859-1", "M\xFChle")) == mill);
+    CHECK(names("u.gpx", gpx("ISO-8859-1", mill)) == mill);  // says so, and is UTF-8 all the same
+    CHECK(names("w.geojson", R"({"type":"Feature","properties":{"name":"M)"
+                             "\xFC"
+                             R"(hle"},"geometry":{"type":"Point","coordinates":[8.5,47.5]}})") == mill);
+
+    const auto refused = [&](const std::string& file, const std::string& text) {
+        return refusal([&] { read_spots(folder.put(file, text), meadow()); });
+    };
+    CHECK(says(refused("d.csv", csv("M\x81hle")), "d.csv:2: found text neither in UTF-8 nor in Windows-1252"));
+    CHECK(says(refused("d.csv", csv("B\x84r")), "in UTF-8"));    // a-umlaut of DOS (code page 850)
+    CHECK(says(refused("m.csv", csv("M\x9Fhle")), "in UTF-8"));  // u-umlaut of old Macs
+    CHECK(says(refused("e.gpx", gpx("ISO-8859-2", "Dv\xF9r")), "found text in the encoding iso-8859-2"));
+}
