@@ -1,5 +1,6 @@
 // Catch logs: what a keeper writes down becomes seasons; slips are told with their line.
 #include <doctest/doctest.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <filesystem>
@@ -15,7 +16,9 @@ const Scenario& area() {
     return scenario;
 }
 CatchLog log_of(const std::string& text) {
-    const std::string path = (std::filesystem::temp_directory_path() / "maybough-catch-log.csv").string();
+    // Cases run beside each other, each in a process of its own.
+    const std::string name = "maybough-catch-log-" + std::to_string(getpid()) + ".csv";
+    const std::string path = (std::filesystem::temp_directory_path() / name).string();
     std::ofstream(path) << text;
     CatchLog log = read_catch_log(path, area());
     std::filesystem::remove(path);
